@@ -1,0 +1,105 @@
+/**
+ * Bundles the three programs:
+ * - `server/dist/cli.js`, the command line, in chunks, so that a command loads only what it uses;
+ * - `server/dist/server.cjs`, the language server, for `fieldpair serve` and for any editor;
+ * - `extension/dist/extension.cjs` with its own copy of the server, both minified for the package.
+ *
+ * A server is a small starter that switches Node's compile cache on before the bundle beside it is compiled.
+ */
+import { mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** Libraries in CommonJS ask for Node's own modules through `require`, which an ES module has to make first. */
+const requireForModules = `import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);`;
+
+/** Inside VS Code the cache folder is shared with other programs; Node keeps the entries apart by content. */
+const serverStarter = `'use strict';\nrequire('node:module').enableCompileCache?.();\nrequire('./server-bundle.cjs');\n`;
+
+const common = {
+  absWorkingDir: root,
+  bundle: true,
+  platform: 'node',
+  target: 'node22',
+  sourcemap: 'linked',
+  sourcesContent: false,
+  legalComments: 'none',
+  logLevel: 'warning',
+  write: false,
+};
+
+const commandLine = {
+  ...common,
+  entryPoints: { cli: 'server/src/cli/main.ts' },
+  outdir: 'server/dist',
+  format: 'esm',
+  splitting: true,
+  chunkNames: 'chunks/[name]-[hash]',
+  banner: { js: requireForModules },
+};
+
+const server = (outfile, minify) => ({
+  ...common,
+  entryPoints: ['server/src/main.ts'],
+  outfile,
+  format: 'cjs',
+  minify,
+});
+
+const extension = {
+  ...common,
+  entryPoints: ['extension/src/extension.ts'],
+  outfile: 'extension/dist/extension.cjs',
+  format: 'cjs',
+  external: ['vscode'],
+  minify: true,
+};
+
+/**
+ * Writes what was built and then removes what an earlier build left.
+ * Programs that are running meanwhile keep finding their chunks until the new entry is in place, because entries come
+ * last and a file is replaced in one step.
+ */
+function publish(folder, files) {
+  const isChunk = (file) => dirname(file.path) !== folder;
+  const chunksFirst = [...files.filter(isChunk), ...files.filter((file) => !isChunk(file))];
+  for (const { path, contents } of chunksFirst) {
+    const fresh = `${path}.${process.pid}.new`;
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(fresh, contents);
+    renameSync(fresh, path);
+  }
+  const built = new Set(files.map((file) => file.path));
+  for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
+    const path = join(entry.parentPath, entry.name);
+    if (entry.isFile() && !built.has(path) && !/\.(vsix|new)$/.test(path)) {
+      rmSync(path, { force: true });
+    }
+  }
+}
+
+try {
+  const results = await Promise.all([
+    build(commandLine),
+    build(server('server/dist/server-bundle.cjs', false)),
+    build(server('extension/dist/server-bundle.cjs', true)),
+    build(extension),
+  ]);
+  const files = results.flatMap((result) => result.outputFiles);
+  for (const folder of ['server/dist', 'extension/dist'].map((name) => join(root, name))) {
+    const starter = { path: join(folder, 'server.cjs'), contents: serverStarter };
+    publish(folder, [...files.filter((file) => file.path.startsWith(folder + sep)), starter]);
+  }
+  if (results.some((result) => result.warnings.length > 0)) {
+    process.exitCode = 1;
+  }
+} catch (error) {
+  // esbuild has printed its own messages; anything else has to be seen whole.
+  if (!error.errors) {
+    throw error;
+  }
+  process.exitCode = 1;
+}
