@@ -1,0 +1,193 @@
+/**
+ * Derives `src/generated/reader.ts` from the grammar: the types of the plain tree, and a recursive-descent reader
+ * that builds it. The reader knows no recovery: on anything that it does not expect it gives up, and the caller
+ * lets Langium read the text.
+ */
+import { createLookahead, decide, tokenOf } from './lookahead.mjs';
+
+export function generateReader(grammar) {
+  const rules = grammar.rules.filter((rule) => rule.$type === 'ParserRule');
+  const lookahead = createLookahead(rules);
+  const keywords = new Set();
+  const visit = (element) => {
+    if (element.$type === 'Keyword') keywords.add(element.value);
+    for (const child of element.elements ?? (element.terminal ? [element.terminal] : [])) visit(child);
+  };
+  for (const rule of rules) visit(rule.definition);
+  const terminals = grammar.rules.filter((rule) => rule.$type === 'TerminalRule' && !rule.hidden).map((rule) => rule.name);
+  const tokens = ['EOF', ...terminals, ...[...keywords].sort().map((keyword) => `'${keyword}'`)];
+  const numberOf = new Map(tokens.map((token, index) => [token, index]));
+  const id = (token) => `${numberOf.get(token)} /* ${token === 'EOF' ? 'end' : token.replaceAll('*/', '* /')} */`;
+
+  const test = ({ one, two }) =>
+    [
+      ...one.map((head) => `input.kinds[position] === ${id(head)}`),
+      ...[...two].map(([head, nexts]) => `(input.kinds[position] === ${id(head)} && (${nexts.map((next) => `input.kinds[position + 1] === ${id(next)}`).join(' || ')}))`),
+    ].join(' || ');
+
+  const isDispatch = (rule) =>
+    rule.definition.$type === 'Alternatives' && rule.definition.elements.every((element) => element.$type === 'RuleCall' && !element.cardinality);
+
+  // --- Types ---------------------------------------------------------------------------------------------------
+  const typeOf = (element) => {
+    if (element.$type === 'Keyword') return [`'${element.value}'`];
+    if (element.$type === 'Alternatives') return element.elements.flatMap(typeOf);
+    const rule = element.rule.ref;
+    return [rule.$type === 'ParserRule' ? rule.name : (rule.type?.name ?? 'string')];
+  };
+  const propertiesOf = (rule) => {
+    const found = new Map();
+    const walk = (element) => {
+      if (element.$type === 'Assignment') {
+        const known = found.get(element.feature);
+        const types = new Set([...(known?.types ?? []), ...(element.operator === '?=' ? ['boolean'] : typeOf(element.terminal))]);
+        found.set(element.feature, { operator: element.operator, types });
+      } else for (const one of element.elements ?? []) walk(one);
+    };
+    walk(rule.definition);
+    return found;
+  };
+  const interfaceOf = (rule) => {
+    if (isDispatch(rule)) return `export type ${rule.name} = ${rule.definition.elements.map((call) => call.rule.ref.name).join(' | ')};\n`;
+    // Langium's recovery can leave out any part, so that no value is sure to be there.
+    const lines = [...propertiesOf(rule)].map(([name, { operator, types }]) => {
+      const type = [...types].join(' | ');
+      if (operator === '+=') return `  readonly ${name}: readonly ${types.size > 1 ? `(${type})` : type}[];`;
+      return `  readonly ${name}: ${type}${operator === '?=' ? '' : ' | undefined'};`;
+    });
+    return `export interface ${rule.name} {\n  readonly type: '${rule.name}';\n  readonly start: number;\n  readonly end: number;\n${lines.join('\n')}\n}\n`;
+  };
+
+  // --- Reader --------------------------------------------------------------------------------------------------
+  const valueOf = (element) => {
+    if (element.$type === 'Keyword') return `keyword(${id(tokenOf(element))}, '${element.value}')`;
+    const rule = element.rule.ref;
+    if (rule.$type === 'ParserRule') return `read${rule.name}()`;
+    if (rule.name === 'NUMBER') return `decimal(${id(rule.name)})`;
+    return rule.name === 'STRING' ? `quoted(${id(rule.name)})` : `word(${id(rule.name)})`;
+  };
+  const assign = ({ feature, operator }, value) => {
+    if (operator === '+=') return `${feature}.push(${value});`;
+    return operator === '?=' ? `${value}; ${feature} = true;` : `${feature} = ${value};`;
+  };
+
+  const emit = (element, after, where) => {
+    const { cardinality } = element;
+    if (!cardinality) return emitOnce(element, after, where);
+    const loops = cardinality !== '?';
+    const behind = loops ? lookahead.union(after, lookahead.join(lookahead.once(element), after)) : after;
+    const enter = test(decide(lookahead.join(lookahead.once(element), behind), after, where, true));
+    const body = emitOnce(element, behind, where);
+    if (cardinality === '+') return `do { ${body} } while (${enter});`;
+    return `${loops ? 'while' : 'if'} (${enter}) { ${body} }`;
+  };
+  const emitOnce = (element, after, where) => {
+    switch (element.$type) {
+      case 'Keyword':
+        return `skip(${id(tokenOf(element))});`;
+      case 'Assignment':
+        if (element.terminal.$type !== 'Alternatives') return assign(element, valueOf(element.terminal));
+        return choose(element.terminal.elements, after, where, (one) => assign(element, valueOf(one)));
+      case 'Alternatives':
+        return choose(element.elements, after, where, (one) => emit(one, after, where));
+      case 'Group':
+        return element.elements
+          .map((one, index) => {
+            const rest = element.elements.slice(index + 1).map(lookahead.of).reduce(lookahead.join, new Set(['']));
+            return emit(one, lookahead.join(rest, after), where);
+          })
+          .join('\n');
+      default:
+        throw new Error(`${where}: ${element.$type} is not supported by the reader; write the grammar without it.`);
+    }
+  };
+  const choose = (elements, after, where, body) => {
+    const words = elements.map((one) => lookahead.join(lookahead.of(one), after));
+    return (
+      elements
+        .map((one, index) => {
+          const others = lookahead.union(...words.filter((_, other) => other !== index));
+          return `if (${test(decide(words[index], others, where))}) { ${body(one)} }`;
+        })
+        .join(' else ') + ' else { stop(); }'
+    );
+  };
+  const functionOf = (rule) => {
+    const after = lookahead.followOf(rule);
+    if (isDispatch(rule)) {
+      const body = choose(rule.definition.elements, after, rule.name, (call) => `return read${call.rule.ref.name}();`);
+      return `function read${rule.name}(): ${rule.name} { ${body} return stop(); }\n`;
+    }
+    const properties = [...propertiesOf(rule)];
+    const declare = properties.map(([name, { operator, types }]) => {
+      const type = [...types].join(' | ');
+      if (operator === '+=') return `const ${name}: (${type})[] = [];`;
+      return operator === '?=' ? `let ${name} = false;` : `let ${name}: ${type} | undefined;`;
+    });
+    // The entry rule's node spans all of its text from the first token to the last; an empty text is 0 to 0.
+    return `function read${rule.name}(): ${rule.name} {
+  const start = input.starts[position] as number;
+  ${declare.join('\n  ')}
+  ${emit(rule.definition, after, rule.name)}
+  return { type: '${rule.name}', start, end: input.ends[position - 1] ?? 0, ${properties.map(([name]) => name).join(', ')} };
+}\n`;
+  };
+
+  return `// Generated from fieldpair.langium by \`npm run generate\`; do not edit.
+import { unquote } from '../read/text-value.js';
+import type { Tokens } from '../read/scanner.js';
+
+/** Token numbers, in the order of the generated tests. */
+export const tokenNumbers: ReadonlyMap<string, number> = new Map(${JSON.stringify(tokens)}.map((token, index) => [token, index]));
+
+${rules.map(interfaceOf).join('\n')}
+/** A text that the reader does not read; whoever asked lets Langium read it. */
+class NotRead extends Error {}
+const notRead = new NotRead();
+
+const nothing: Tokens = { kinds: new Int32Array(2), starts: new Int32Array(2), ends: new Int32Array(2), count: 0 };
+let source = '';
+let input = nothing;
+let position = 0;
+
+function stop(): never {
+  throw notRead;
+}
+function skip(token: number): void {
+  if (input.kinds[position] !== token) stop();
+  position++;
+}
+function keyword<T extends string>(token: number, spelling: T): T {
+  skip(token);
+  return spelling;
+}
+function word(token: number): string {
+  skip(token);
+  return source.slice(input.starts[position - 1], input.ends[position - 1]);
+}
+function quoted(token: number): string {
+  return unquote(word(token));
+}
+function decimal(token: number): number {
+  return Number(word(token));
+}
+
+/** Reads a whole text whose tokens were scanned, or gives undefined where anything in it is unexpected. */
+export function readSheetTree(text: string, tokens: Tokens): Sheet | undefined {
+  source = text;
+  input = tokens;
+  position = 0;
+  try {
+    const sheet = readSheet();
+    return input.kinds[position] === 0 ? sheet : undefined;
+  } catch (error) {
+    if (error === notRead) return undefined;
+    throw error;
+  } finally {
+    source = '';
+    input = nothing;
+  }
+}
+
+${rules.map(functionOf).join('\n')}`;
+}

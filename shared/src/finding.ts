@@ -1,0 +1,122 @@
+/**
+ * What is wrong, and how to mend it.
+ *
+ * A finding is plain data in the engine's own words; editors and terminals render it. Its message can stand alone
+ * in a one-line list: what is wrong, where, against which limit, and what to do, with the numbers.
+ */
+import type {
+  BusIndex,
+  LandingIndex,
+  Place,
+  RunIndex,
+  ShieldTreatment,
+  Termination,
+} from './network.js';
+import type { BitsPerSecond, Metres, Ohms } from './quantity.js';
+
+export const severities = ['error', 'warning', 'info'] as const;
+export type Severity = (typeof severities)[number];
+
+export interface Finding {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly place: Place;
+  /** The other parties: the first of two equal addresses, the runs that add up. In the order of the text. */
+  readonly related: readonly RelatedPlace[];
+  readonly store?: string;
+  readonly bus?: string;
+  /** The landing (as `Landing.name`), run or entry that it is about. */
+  readonly at?: string;
+  /** Likeliest first. Computed only when asked for. */
+  readonly fixes: () => readonly Fix[];
+  /** The text can be faded: it has no effect. */
+  readonly unnecessary?: boolean;
+  /** Set when a waiver covers it: it does not count. */
+  readonly waived?: { readonly reason: string; readonly place: Place };
+}
+
+export interface RelatedPlace {
+  readonly message: string;
+  readonly place: Place;
+}
+
+/** One way to mend a finding. It leaves the finding gone and no new one. */
+export interface Fix {
+  /** Imperative, with the numbers: `Terminate caseA2 with a 120 ohm resistor`. */
+  readonly title: string;
+  /** Whether it may be applied without asking: it only writes down what must be so in any case. */
+  readonly safe: boolean;
+  readonly edits: readonly NetworkEdit[];
+}
+
+/**
+ * A change to a network in the engine's own terms. The language layer turns it into text edits, using the places
+ * that the network keeps. Indices are those of the network that the finding was made from.
+ */
+export type NetworkEdit =
+  /** Gives a landing a terminator; replaces one that is written there. */
+  | ({ readonly kind: 'terminate'; readonly means: 'resistor' } & AtLanding & Termination)
+  | ({ readonly kind: 'terminate'; readonly means: 'switch' } & AtLanding)
+  /** Removes every terminator written at a landing. */
+  | ({ readonly kind: 'unterminate' } & AtLanding)
+  | ({ readonly kind: 'set-address'; readonly address: number } & AtLanding)
+  | ({ readonly kind: 'uncross' } & AtLanding)
+  /** Lands on another port of the same node. */
+  | ({ readonly kind: 'set-port'; readonly port: string } & AtLanding)
+  | ({ readonly kind: 'set-shield'; readonly treatment: ShieldTreatment } & AtLanding)
+  | ({ readonly kind: 'earth-shield' } & AtLanding)
+  | { readonly kind: 'remove-earth'; readonly bus: BusIndex; readonly earth: number }
+  | ({ readonly kind: 'add-bias'; readonly up: Ohms; readonly down: Ohms } & AtLanding)
+  | { readonly kind: 'set-bias'; readonly bus: BusIndex; readonly bias: number; readonly up: Ohms; readonly down: Ohms }
+  | { readonly kind: 'remove-bias'; readonly bus: BusIndex; readonly bias: number }
+  /** `cable` undefined: the bus's own cable. */
+  | { readonly kind: 'set-run-cable'; readonly bus: BusIndex; readonly run: RunIndex; readonly cable?: string }
+  /** `on CABLE` of the bus itself. */
+  | { readonly kind: 'set-bus-cable'; readonly bus: BusIndex; readonly cable: string }
+  | { readonly kind: 'set-rate'; readonly bus: BusIndex; readonly rate: BitsPerSecond }
+  | { readonly kind: 'set-format'; readonly bus: BusIndex; readonly format: string }
+  | { readonly kind: 'set-planned-length'; readonly bus: BusIndex; readonly run: RunIndex; readonly length: Metres }
+  | { readonly kind: 'mark-spare'; readonly bus: BusIndex; readonly run: RunIndex }
+  /** Removes a run. A landing that is reached by it alone goes with it, unless another edit re-attaches it. */
+  | { readonly kind: 'remove-run'; readonly bus: BusIndex; readonly run: RunIndex }
+  /** Replaces every `from`, run and tap of a bus by these, in this order; properties of landings are kept. */
+  | { readonly kind: 'rewire'; readonly bus: BusIndex; readonly course: readonly CourseStep[] }
+  /**
+   * Ends the bus at `landing`'s predecessor and continues it behind a repeater as a new bus: `repeater` is the
+   * device of the new node, `inPort` and `outPort` its two ports. `runs` are the runs that move to the new bus.
+   */
+  | ({
+      readonly kind: 'split-bus';
+      readonly repeater: string;
+      readonly inPort: string;
+      readonly outPort: string;
+      readonly runs: readonly RunIndex[];
+    } & AtLanding)
+  /** Gives a node (declared at `place`) a revision. */
+  | { readonly kind: 'set-revision'; readonly bus?: BusIndex; readonly node: string; readonly revision: string }
+  /** Rewrites a stretch of text; for what has no meaning in the network: names, units, stale text. */
+  | { readonly kind: 'write'; readonly place: Place; readonly text: string };
+
+interface AtLanding {
+  readonly bus: BusIndex;
+  readonly landing: LandingIndex;
+}
+
+/** One step of a re-drawn bus: lift the pen, or pull a run. `run` keeps an old run's cable and remarks. */
+export type CourseStep =
+  | { readonly step: 'from'; readonly landing: LandingIndex }
+  | { readonly step: 'to' | 'tap'; readonly landing: LandingIndex; readonly length: Metres; readonly run?: RunIndex };
+
+/** Findings in the order of the text: by file, place, rule. The same for every way that files were read. */
+export function compareFindings(left: Finding, right: Finding): number {
+  return (
+    compareText(left.place.file, right.place.file) ||
+    left.place.start - right.place.start ||
+    left.place.end - right.place.end ||
+    compareText(left.rule, right.rule) ||
+    compareText(left.message, right.message)
+  );
+}
+
+const compareText = (left: string, right: string) => (left < right ? -1 : left > right ? 1 : 0);

@@ -1,0 +1,11 @@
+/**
+ * The engine behind one door. It knows no parser, no editor, no file system and no clock.
+ *
+ * Start reading at `network.ts` (what a store's wiring is), then `finding.ts` (what is wrong and how to mend it),
+ * `rules/` (one file each) and `physics/`.
+ */
+export * from './network.js';
+export * from './quantity.js';
+export * from './finding.js';
+export * from './rules/rule.js';
+export * from './figures/study.js';

@@ -1,0 +1,346 @@
+/**
+ * The network: what a store's wiring is, as plain data.
+ *
+ * The language builds it from text; rules, figures, documents and drawings read it. It is frozen by convention:
+ * nothing changes a network after it was built; an edit makes a new one. Positions into arrays (`LandingIndex`,
+ * `RunIndex`) link its parts, so that it can be copied, sent to a worker or compared as it is.
+ *
+ * Everything keeps the {@link Place} in the text that it came from, and a value that the text leaves out or gets
+ * wrong is absent, never guessed: whoever needs it says so.
+ */
+import type {
+  BitsPerSecond,
+  Celsius,
+  Farads,
+  FaradsPerMetre,
+  LengthUnit,
+  Metres,
+  Ohms,
+  OhmsPerMetre,
+  Ratio,
+  Seconds,
+  SquareMetres,
+  Volts,
+} from './quantity.js';
+
+/** A stretch of a text: offsets in UTF-16 units, the end excluded. `file` is the identity that the host gave. */
+export interface Place {
+  readonly file: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A value with the place where it was written. */
+export interface Sourced<T> {
+  readonly value: T;
+  readonly place: Place;
+}
+
+/** The kinds of bus that the language knows. */
+export const busKinds = [
+  'rs485',
+  'modbus-rtu',
+  'bacnet-mstp',
+  'peer-485',
+  'free-topology',
+  'can',
+  'ethernet',
+  'contact-loop',
+  'supply',
+] as const;
+export type BusKind = (typeof busKinds)[number];
+
+/** The kinds whose wires are an RS-485 pair; a port of kind `rs485` can serve each that it speaks. */
+export const rs485Kinds: ReadonlySet<BusKind> = new Set<BusKind>(['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485']);
+
+// --- The catalogue ---------------------------------------------------------------------------------------------
+
+/** A kind of cable. Electrical values are per metre of cable and, for resistance, of one conductor at 20 degC. */
+export interface Cable {
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  readonly place: Place;
+  /** Wire gauge number, 0000 as -3; from `conductor 22 AWG`. */
+  readonly gauge?: number;
+  /** Cross-section of one conductor, when it was given as an area. */
+  readonly area?: SquareMetres;
+  readonly stranding?: 'solid' | 'stranded';
+  readonly tinned?: boolean;
+  /** Number of twisted pairs; 0 for a cable that says `untwisted`. */
+  readonly pairs?: number;
+  readonly shield?: 'foil' | 'braid' | 'foil braid' | 'none';
+  readonly drain?: boolean;
+  readonly impedance?: Ohms;
+  readonly capacitance?: FaradsPerMetre;
+  /** Speed of the wave as a share of the speed of light. */
+  readonly velocity?: Ratio;
+  /** As the maker states it; derived from the conductor when absent (see physics/conductor). */
+  readonly resistance?: OhmsPerMetre;
+  /** Colours of the conductors, in the maker's order. */
+  readonly colours: readonly string[];
+}
+
+/** A resistor across the pair, with a capacitor in series where `capacitance` is given. */
+export interface Termination {
+  readonly resistance: Ohms;
+  readonly capacitance?: Farads;
+}
+
+/** How a device's address is set, and what can be set. */
+export interface AddressSetting {
+  readonly means: 'dial' | 'switches' | 'software';
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Fail-safe bias inside a device: one resistor from plus up to the supply and one from minus down to common. */
+export interface PortBias {
+  readonly mode: 'switch' | 'fixed';
+  readonly up: Ohms;
+  readonly down: Ohms;
+  readonly supply: Volts;
+}
+
+/** A connector of a device on which a bus can land. */
+export interface Port {
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  readonly place: Place;
+  /** The electrical kind, or undefined when the text names none that exists. */
+  readonly kind?: BusKind;
+  /** Protocols that an `rs485` port can be used with; empty when the catalogue does not say. */
+  readonly speaks: readonly BusKind[];
+  readonly terminals: { readonly plus?: string; readonly minus?: string; readonly shield?: string; readonly common?: string };
+  readonly polarity?: 'required' | 'free';
+  /** Share of one unit load (TIA-485-A: about 12 kohm from each line to common). */
+  readonly unitLoad?: number;
+  /** Capacitance that the port hangs across the pair. */
+  readonly capacitance?: Farads;
+  readonly terminator?: { readonly mode: 'switch' | 'fixed' } & Termination;
+  readonly bias?: PortBias;
+  /** The receiver needs a biased line to read an idle bus as idle. */
+  readonly needsBias: boolean;
+  readonly address?: AddressSetting;
+  /** Rates that can be set; empty when the catalogue does not say. */
+  readonly rates: readonly BitsPerSecond[];
+  /** Rise time of its driver, 10 to 90 %. */
+  readonly edge?: Seconds;
+  /** There, but not enabled: on these revisions (empty: on all). */
+  readonly reserved?: { readonly revisions: readonly string[]; readonly reason?: string; readonly place: Place };
+  /** An identical connector beside the port that is meant for buses. */
+  readonly twinOf?: { readonly port: string; readonly reason?: string; readonly place: Place };
+}
+
+/** What a device does on a bus. */
+export type DeviceRole = 'head' | 'node' | 'repeater';
+
+/** A kind of hardware. */
+export interface Device {
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  readonly place: Place;
+  readonly role: DeviceRole;
+  readonly revisions: readonly string[];
+  readonly ports: readonly Port[];
+  readonly indicators: readonly { readonly name: string; readonly text: string }[];
+  readonly marks: readonly string[];
+}
+
+// --- A store ---------------------------------------------------------------------------------------------------
+
+export type LandingIndex = number;
+export type RunIndex = number;
+export type BusIndex = number;
+
+/** One device installed in a store. `device` is absent when its type is unknown or was not given. */
+export interface StoreNode {
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  /** Where its name is declared. */
+  readonly place: Place;
+  readonly device?: Device;
+  /** Where the device's name is written, if anywhere. */
+  readonly devicePlace?: Place;
+  readonly revision?: Sourced<string>;
+}
+
+/** What happens to the cable shields at a landing. */
+export type ShieldTreatment =
+  /** Joined, and landed on the device's shield terminal where there is one. */
+  | 'through'
+  /** Cut: the shields of the cables that meet here are not joined. */
+  | 'open'
+  /** Joined, but kept off the device. */
+  | 'floating';
+
+/** A terminator that a landing carries. */
+export interface LandingTermination extends Termination {
+  readonly means: 'switch' | 'resistor' | 'fixed';
+  /** Absent for a terminator that is fixed inside the device and that no text switches on. */
+  readonly place?: Place;
+}
+
+/**
+ * A point of a bus where cable is landed: a port of a node, or a splice. A landing that the text visits several
+ * times is one landing; `visits` lists the places in the order of the text.
+ */
+export interface Landing {
+  readonly index: LandingIndex;
+  readonly node?: StoreNode;
+  /** Absent for a splice, an unknown device, and when no port or several fit. */
+  readonly port?: Port;
+  /** The name of the splice, when it is one. */
+  readonly splice?: string;
+  /** `caseA1`, `head.field2` (the port where it was written) or the splice's name: how the text calls it. */
+  readonly name: string;
+  /** The first visit: where a finding about the landing as a whole points. */
+  readonly place: Place;
+  readonly visits: readonly Visit[];
+  readonly address?: Sourced<number>;
+  /** Further addresses, where visits contradict each other. */
+  readonly otherAddresses: readonly Sourced<number>[];
+  /** Every terminator that is on here, the built-in ones too. */
+  readonly terminations: readonly LandingTermination[];
+  /** Where `terminate switch` asks for a switch that the device does not have. */
+  readonly missingSwitch?: Place;
+  /** Where `switch off` is written. */
+  readonly switchedOff?: Place;
+  readonly crossed?: Place;
+  readonly shield: ShieldTreatment;
+  readonly shieldPlace?: Place;
+  /** Runs that meet here; spare runs do not. */
+  readonly runs: readonly RunIndex[];
+}
+
+/** One mention of a landing in the text. */
+export interface Visit {
+  /** The whole landing with its properties, e.g. `caseA1 : CaseBoard address 12`. */
+  readonly place: Place;
+  /** Just the reference: `caseA1`, `head.field2`. */
+  readonly referencePlace: Place;
+  /** Which statement visits it. */
+  readonly statement: 'from' | 'to' | 'tap';
+  /** The place of that statement. */
+  readonly statementPlace: Place;
+}
+
+/** One piece of cable between two landings. */
+export interface Run {
+  readonly index: RunIndex;
+  readonly from: LandingIndex;
+  /** Absent for a run that ends nowhere. */
+  readonly to?: LandingIndex;
+  /** The statement that pulls it. */
+  readonly place: Place;
+  readonly lengthPlace: Place;
+  /** What all computing uses: the built length where there is one, else the planned one; 0 or more. */
+  readonly length: Metres;
+  readonly planned: Metres;
+  readonly built?: Sourced<Metres>;
+  /** Absent when the name is unknown or the bus has none. */
+  readonly cable?: Cable;
+  readonly cablePlace?: Place;
+  readonly tap: boolean;
+  /** Pulled for later, connected at neither end: in the pull list, not in the circuit. */
+  readonly spare: boolean;
+  readonly besideMains?: Place;
+}
+
+/** A stretch of the text that starts with `from`. */
+export interface Pen {
+  readonly landing: LandingIndex;
+  readonly place: Place;
+}
+
+/** External fail-safe bias written in the bus (`bias at X R`). */
+export interface BusBias {
+  readonly landing?: LandingIndex;
+  readonly up: Ohms;
+  readonly down: Ohms;
+  readonly supply: Volts;
+  readonly place: Place;
+  /** It is the device's own bias, switched on by `bias at X switch` or fixed inside. */
+  readonly builtIn: boolean;
+}
+
+/** Data bits, parity and stop bits, as in 8E1. */
+export interface CharacterFormat {
+  readonly dataBits: 7 | 8;
+  readonly parity: 'N' | 'E' | 'O';
+  readonly stopBits: 1 | 2;
+}
+
+/** One bus of a store: landings are its vertices and runs its edges, in the order of the text. */
+export interface Bus {
+  readonly index: BusIndex;
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  /** Its name in the text. */
+  readonly place: Place;
+  /** The whole block. */
+  readonly blockPlace: Place;
+  /** Where new statements go: just before the closing brace. */
+  readonly endPlace: Place;
+  /** Absent when the text names a kind that does not exist; nothing is judged then. */
+  readonly kind?: BusKind;
+  readonly kindPlace?: Place;
+  readonly rate?: Sourced<BitsPerSecond>;
+  readonly format?: Sourced<CharacterFormat>;
+  readonly cable?: Cable;
+  readonly cablePlace?: Place;
+  readonly landings: readonly Landing[];
+  readonly runs: readonly Run[];
+  readonly pens: readonly Pen[];
+  readonly earths: readonly { readonly landing?: LandingIndex; readonly place: Place }[];
+  readonly biases: readonly BusBias[];
+  /** Temperature of the cable; 20 degC when unsaid. */
+  readonly ambient?: Sourced<Celsius>;
+  readonly colours?: {
+    readonly plus?: string;
+    readonly minus?: string;
+    readonly shield?: string;
+    readonly common?: string;
+    readonly place: Place;
+  };
+  /** The unit that this bus's text uses most, for messages about it. */
+  readonly lengthUnit: LengthUnit;
+  /** True when some of its text could not be read, so that absences mean nothing. */
+  readonly damaged: boolean;
+}
+
+/** Units that share one address space on the host network. */
+export interface HostNetwork {
+  readonly name: string;
+  readonly place: Place;
+  readonly members: readonly { readonly node?: StoreNode; readonly address?: Sourced<number>; readonly place: Place }[];
+}
+
+/** A finding that somebody has decided to live with, and why. */
+export interface Waiver {
+  readonly rule: string;
+  readonly rulePlace: Place;
+  readonly reason: string;
+  readonly place: Place;
+  /** Narrows it to a bus, when it is written inside one or names one. */
+  readonly bus?: BusIndex;
+  /** Narrows it to a node or splice by its name. */
+  readonly at?: string;
+}
+
+/** A store with all its parts, from one file or several. */
+export interface Store {
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  readonly place: Place;
+  readonly nodes: readonly StoreNode[];
+  readonly buses: readonly Bus[];
+  readonly networks: readonly HostNetwork[];
+  readonly waivers: readonly Waiver[];
+}
+
