@@ -9,3 +9,4 @@ export * from './quantity.js';
 export * from './finding.js';
 export * from './rules/rule.js';
 export * from './figures/study.js';
+export * from './ports.js';

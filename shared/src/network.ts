@@ -193,6 +193,8 @@ export interface Landing {
   readonly node?: StoreNode;
   /** Absent for a splice, an unknown device, and when no port or several fit. */
   readonly port?: Port;
+  /** Where a port is written, even one that does not exist; absent when the port was left to be found. */
+  readonly portPlace?: Place;
   /** The name of the splice, when it is one. */
   readonly splice?: string;
   /** `caseA1`, `head.field2` (the port where it was written) or the splice's name: how the text calls it. */
@@ -205,6 +207,8 @@ export interface Landing {
   readonly otherAddresses: readonly Sourced<number>[];
   /** Every terminator that is on here, the built-in ones too. */
   readonly terminations: readonly LandingTermination[];
+  /** Where `terminate switch` is written, whether or not there is such a switch. */
+  readonly switchRequested?: Place;
   /** Where `terminate switch` asks for a switch that the device does not have. */
   readonly missingSwitch?: Place;
   /** Where `switch off` is written. */

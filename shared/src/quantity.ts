@@ -50,6 +50,7 @@ export type Dimension =
   | 'time'
   | 'temperature'
   | 'area'
+  | 'rate'
   | 'gauge'
   | 'ratio';
 
@@ -99,6 +100,9 @@ export const units: ReadonlyMap<string, UnitDefinition> = new Map<string, UnitDe
   ['degC', { dimension: 'temperature', scale: 1 }],
   ['degF', { dimension: 'temperature', scale: 5 / 9, offset: (-32 * 5) / 9 }],
   ['mm2', { dimension: 'area', scale: 1e-6 }],
+  ['bit/s', { dimension: 'rate', scale: 1 }],
+  ['kbit/s', { dimension: 'rate', scale: 1e3 }],
+  ['Mbit/s', { dimension: 'rate', scale: 1e6 }],
   ['AWG', { dimension: 'gauge', scale: 1 }],
   ['%', { dimension: 'ratio', scale: 0.01 }],
 ]);

@@ -36,6 +36,9 @@ for (const [token, number] of tokenNumbers) {
   else if (keyword.length === 1) signNumbers[keyword.charCodeAt(0)] = number;
 }
 
+/** Words that the grammar keeps for itself; as names they are written in quotes. */
+export const keywords: ReadonlySet<string> = new Set(keywordNumbers.keys());
+
 /** Classes of ASCII characters; anything else is judged by a regular expression. */
 const enum Class {
   Other,

@@ -15,7 +15,6 @@ export const FieldpairLanguageMetaData = {
 } as const satisfies LanguageMetaData;
 
 export const parserConfig: IParserConfig = {
-    maxLookahead: 2,
     recoveryEnabled: true,
 };
 

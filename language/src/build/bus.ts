@@ -1,0 +1,250 @@
+/** One bus: from its statements to landings and runs. */
+import {
+  bitsPerSecond,
+  type Bus,
+  type BusBias,
+  type CharacterFormat,
+  celsius,
+  type LengthUnit,
+  metres,
+  type Run,
+  type StoreNode,
+} from '@fieldpair/shared';
+import type { BusDeclaration, BusStatement, Run as RunTree } from '../generated/reader.js';
+import { type LandingDraft, Landings } from './landings.js';
+import { documentationAbove, type Notes } from './notes.js';
+import { biasOf } from './port.js';
+import { quantityOf, writesFeet } from './quantities.js';
+import type { CatalogueScope } from './scope.js';
+import { kindOf } from './words.js';
+
+type Draft = { -readonly [Key in keyof Bus]: Bus[Key] };
+type Statement<Type extends BusStatement['type']> = Extract<BusStatement, { type: Type }>;
+
+/** Lengths as pull lists have them. */
+const lengthUnits = ['ft', 'm', 'in'];
+
+export function buildBus(
+  declaration: BusDeclaration,
+  index: number,
+  nodes: ReadonlyMap<string, StoreNode>,
+  scope: CatalogueScope,
+  notes: Notes,
+): Bus | undefined {
+  const name = declaration.name?.text;
+  if (!declaration.name || name === undefined) return undefined;
+  const kind = kindOf(declaration.kind, notes);
+  const cable = declaration.cable && scope.cable(declaration.cable, notes);
+  const landings = new Landings(name, kind, nodes, notes);
+  const course = buildCourse(declaration, landings, cable, scope, notes);
+  const end = declaration.end - (notes.source.text[declaration.end - 1] === '}' ? 1 : 0);
+  const draft: Draft = {
+    index,
+    name,
+    place: notes.place(declaration.name),
+    blockPlace: notes.place(declaration),
+    endPlace: notes.place({ start: end, end }),
+    landings: landings.all,
+    ...course,
+    earths: [],
+    biases: [],
+    lengthUnit: lengthUnitOf(declaration),
+    damaged:
+      course.damaged ||
+      notes.source.problems.some(({ start, end: last }) => declaration.start <= last && start <= declaration.end),
+  };
+  if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
+  const documentation = documentationAbove(notes.source.text, declaration.start);
+  if (documentation !== undefined) draft.documentation = documentation;
+  if (kind && declaration.kind) {
+    draft.kind = kind;
+    draft.kindPlace = notes.place(declaration.kind);
+  }
+  if (declaration.rate) {
+    const rate = quantityOf(declaration.rate, 'rate', notes, { above: 0, to: 1e10 });
+    if (rate !== undefined) draft.rate = { value: bitsPerSecond(rate), place: notes.place(declaration.rate) };
+  }
+  if (declaration.format?.text !== undefined) {
+    draft.format = { value: formatOf(declaration.format.text), place: notes.place(declaration.format) };
+  }
+  if (declaration.cable) draft.cablePlace = notes.place(declaration.cable);
+  if (cable) draft.cable = cable;
+  readRemarks(declaration, draft, landings, notes);
+  return draft;
+}
+
+const formatOf = (text: string): CharacterFormat => ({
+  dataBits: Number(text[0]) as 7 | 8,
+  parity: text[1] as 'N' | 'E' | 'O',
+  stopBits: Number(text[2]) as 1 | 2,
+});
+
+/** The unit that most lengths are written in; the first one's where it is even. */
+function lengthUnitOf(declaration: BusDeclaration): LengthUnit {
+  let balance = 0;
+  let first: boolean | undefined;
+  for (const statement of declaration.statements) {
+    if (statement.type !== 'Run') continue;
+    const feet = writesFeet(statement.length);
+    if (feet === undefined) continue;
+    first ??= feet;
+    balance += feet ? 1 : -1;
+  }
+  return balance > 0 || (balance === 0 && first) ? 'ft' : 'm';
+}
+
+/** Follows the pen through `from`, runs and taps. */
+function buildCourse(
+  declaration: BusDeclaration,
+  landings: Landings,
+  busCable: Bus['cable'],
+  scope: CatalogueScope,
+  notes: Notes,
+): Pick<Bus, 'runs' | 'pens' | 'damaged'> {
+  const runs: Run[] = [];
+  const pens: { landing: number; place: Bus['place'] }[] = [];
+  let damaged = false;
+  let pen: LandingDraft | undefined;
+  for (const statement of declaration.statements) {
+    if (statement.type === 'From') {
+      pen = statement.landing && landings.visit(statement.landing, 'from', statement);
+      if (pen) pens.push({ landing: pen.index, place: notes.place(statement) });
+      else damaged = true;
+    } else if (statement.type === 'Run') {
+      const target = statement.landing && landings.visit(statement.landing, statement.tap ? 'tap' : 'to', statement);
+      if (statement.landing && !target) damaged = true;
+      if (!pen) {
+        // Nothing was landed on yet: the text lacks its first `from`.
+        if (!damaged) {
+          notes.report('pen-missing', `this run starts nowhere; write from LANDING before the first run of bus ${declaration.name?.text ?? ''}`, notes.place(statement), {
+            bus: declaration.name?.text ?? '',
+          });
+        }
+        damaged = true;
+        if (!statement.tap) pen = target;
+        continue;
+      }
+      const run = buildRun(statement, runs.length, pen, target, busCable, scope, notes);
+      damaged ||= run.unmeasured;
+      runs.push(run.run);
+      if (!run.run.spare) {
+        pen.runs.push(run.run.index);
+        if (target && target !== pen) target.runs.push(run.run.index);
+        if (!statement.tap && target) pen = target;
+      }
+    }
+  }
+  return { runs, pens, damaged };
+}
+
+function buildRun(
+  tree: RunTree,
+  index: number,
+  from: LandingDraft,
+  to: LandingDraft | undefined,
+  busCable: Bus['cable'],
+  scope: CatalogueScope,
+  notes: Notes,
+): { run: Run; unmeasured: boolean } {
+  const planned = quantityOf(tree.length, 'length', notes, { above: 0 }, lengthUnits);
+  const run: { -readonly [Key in keyof Run]: Run[Key] } = {
+    index,
+    from: from.index,
+    place: notes.place(tree),
+    lengthPlace: notes.place(tree.length ?? tree),
+    length: metres(planned ?? 0),
+    planned: metres(planned ?? 0),
+    tap: tree.tap,
+    spare: false,
+  };
+  if (to) run.to = to.index;
+  if (busCable) run.cable = busCable;
+  for (const option of tree.options) {
+    switch (option.type) {
+      case 'OnCable': {
+        if (!option.cable) break;
+        run.cablePlace = notes.place(option.cable);
+        const cable = scope.cable(option.cable, notes);
+        if (cable) run.cable = cable;
+        else delete run.cable;
+        break;
+      }
+      case 'Built': {
+        const built = quantityOf(option.length, 'length', notes, { above: 0 }, lengthUnits);
+        if (built === undefined) break;
+        run.built = { value: metres(built), place: notes.place(option) };
+        run.length = metres(built);
+        break;
+      }
+      case 'Spare':
+        run.spare = true;
+        break;
+      case 'BesideMains':
+        run.besideMains = notes.place(option);
+        break;
+    }
+  }
+  return { run, unmeasured: planned === undefined && run.built === undefined };
+}
+
+/** Shield, bias, temperature and colours: what is said of the bus as a whole, once all its landings are known. */
+function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landings, notes: Notes): void {
+  const earths: Bus['earths'][number][] = [];
+  const biases: BusBias[] = [];
+  for (const statement of declaration.statements) {
+    const place = notes.place(statement);
+    switch (statement.type) {
+      case 'BusShield': {
+        const landing = landings.find(statement.at, 'its shield cannot be earthed there');
+        earths.push(landing ? { landing: landing.index, place } : { place });
+        break;
+      }
+      case 'BusBias':
+        readBias(statement, landings, biases, notes);
+        break;
+      case 'Ambient': {
+        const value = quantityOf(statement.temperature, 'temperature', notes, { from: -90, to: 200 }, ['degC', 'degF']);
+        if (value !== undefined) draft.ambient = { value: celsius(value), place };
+        break;
+      }
+      case 'BusColours': {
+        const names = { '+': 'plus', '-': 'minus', shield: 'shield', common: 'common' } as const;
+        const colours: { plus?: string; minus?: string; shield?: string; common?: string } = {};
+        for (const { role, colour } of statement.colours) if (role && colour?.text !== undefined) colours[names[role]] = colour.text;
+        draft.colours = { ...colours, place };
+        break;
+      }
+      default:
+        break;
+    }
+  }
+  for (const landing of landings.all) {
+    const bias = landing.port?.bias;
+    if (bias?.mode === 'fixed') {
+      const { mode: _, ...values } = bias;
+      biases.push({ landing: landing.index, ...values, place: landing.place, builtIn: true });
+    }
+  }
+  draft.earths = earths;
+  draft.biases = biases;
+}
+
+function readBias(statement: Statement<'BusBias'>, landings: Landings, biases: BusBias[], notes: Notes): void {
+  const place = notes.place(statement);
+  const landing = landings.find(statement.at, 'nothing can bias the pair there');
+  if (!landing) return;
+  if (statement.switched) {
+    const bias = landing.port?.bias;
+    if (bias?.mode === 'switch') {
+      const { mode: _, ...values } = bias;
+      biases.push({ landing: landing.index, ...values, place, builtIn: true });
+    } else if (landing.port) {
+      notes.report('bias-switch-missing', `${landing.name} has no bias that could be switched on; write resistors, such as bias at ${landing.name} 560 ohm`, place, {
+        at: landing.name,
+      });
+    }
+    return;
+  }
+  const values = biasOf(statement.resistors, notes);
+  if (values) biases.push({ landing: landing.index, ...values, place, builtIn: false });
+}

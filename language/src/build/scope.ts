@@ -1,0 +1,102 @@
+/** The catalogue that a file sees: its own entries, then those of its imports in their order, and of theirs. */
+import type { Cable, Device } from '@fieldpair/shared';
+import type { Name } from '../generated/reader.js';
+import { buildCable } from './cable.js';
+import { buildDevice } from './device.js';
+import { Notes } from './notes.js';
+import type { NameUse, SourceText, TextReport } from './source.js';
+import { didYouMean, nearest, renameFixes } from './suggest.js';
+import { UniqueNames } from './unique.js';
+
+/** What one file adds to the catalogue. Depends on that file's text alone, so it lives as long as the text does. */
+export interface FileCatalogue {
+  readonly file: string;
+  readonly cables: ReadonlyMap<string, Cable>;
+  readonly devices: ReadonlyMap<string, Device>;
+  readonly reports: readonly TextReport[];
+  readonly uses: readonly NameUse[];
+}
+
+export function buildCatalogue(source: SourceText, namesWanted = false): FileCatalogue {
+  const notes = new Notes(source, namesWanted);
+  const cables = new Map<string, Cable>();
+  const devices = new Map<string, Device>();
+  const uniqueCables = new UniqueNames('cable', notes);
+  const uniqueDevices = new UniqueNames('device', notes);
+  for (const declaration of source.sheet.declarations) {
+    if (declaration.type === 'CableDeclaration') {
+      notes.declare('cable', declaration.name);
+      const cable = buildCable(declaration, notes);
+      if (cable && uniqueCables.add(declaration.name)) cables.set(cable.name, cable);
+    } else if (declaration.type === 'DeviceDeclaration') {
+      notes.declare('device', declaration.name);
+      const device = buildDevice(declaration, notes);
+      if (device && uniqueDevices.add(declaration.name)) devices.set(device.name, device);
+    }
+  }
+  return { file: source.file, cables, devices, reports: notes.reports, uses: notes.uses };
+}
+
+export class CatalogueScope {
+  readonly #files: readonly FileCatalogue[];
+  /** The names that were looked for, with the file that answered: what a check of a store depends on. */
+  readonly used = new Map<string, Cable | Device | undefined>();
+  /** True when an import is missing: then an unknown name may well be declared in it. */
+  readonly #incomplete: boolean;
+
+  /** @param files the file itself first, then its imports, nearest first. */
+  constructor(files: readonly FileCatalogue[], incomplete: boolean) {
+    this.#files = files;
+    this.#incomplete = incomplete;
+  }
+
+  cable(written: Name, notes: Notes): Cable | undefined {
+    return this.#find('cable', written, notes, (file) => file.cables);
+  }
+
+  device(written: Name, notes: Notes): Device | undefined {
+    return this.#find('device', written, notes, (file) => file.devices);
+  }
+
+  *devices(): Generator<Device> {
+    for (const file of this.#files) yield* file.devices.values();
+  }
+
+  *cables(): Generator<Cable> {
+    for (const file of this.#files) yield* file.cables.values();
+  }
+
+  #find<Entry extends Cable | Device>(
+    kind: 'cable' | 'device',
+    written: Name,
+    notes: Notes,
+    entries: (file: FileCatalogue) => ReadonlyMap<string, Entry>,
+  ): Entry | undefined {
+    const { text } = written;
+    if (text === undefined) return undefined;
+    let found: Entry | undefined;
+    for (const file of this.#files) {
+      found = entries(file).get(text);
+      if (found) break;
+    }
+    this.used.set(`${kind} ${text}`, found);
+    if (found) notes.use(kind, written, found.place);
+    else if (!this.#incomplete) this.#reportUnknown(kind, written, text, notes, entries);
+    return found;
+  }
+
+  #reportUnknown<Entry>(
+    kind: 'cable' | 'device',
+    written: Name,
+    text: string,
+    notes: Notes,
+    entries: (file: FileCatalogue) => ReadonlyMap<string, Entry>,
+  ): void {
+    const place = notes.place(written);
+    const likely = nearest(text, this.#files.flatMap((file) => [...entries(file).keys()]));
+    notes.report('unknown-name', `there is no ${kind} ${text} in this file or its imports${didYouMean(likely)}`, place, {
+      at: text,
+      fixes: () => renameFixes(place, likely),
+    });
+  }
+}

@@ -1,0 +1,62 @@
+/** What a syntax error says: what stands there and what could stand there, in the words of the language. */
+import { AbstractParserErrorMessageProvider } from 'langium';
+
+type Messages = AbstractParserErrorMessageProvider;
+type Mismatch = Parameters<Messages['buildMismatchTokenMessage']>[0];
+type Redundant = Parameters<Messages['buildNotAllInputParsedMessage']>[0];
+type NoAlternative = Parameters<Messages['buildNoViableAltMessage']>[0];
+type TooFew = Parameters<Messages['buildEarlyExitMessage']>[0];
+type Token = Mismatch['actual'];
+type TokenType = Mismatch['expected'];
+
+const terminalNames: Readonly<Record<string, string>> = {
+  ID: 'a name',
+  HYPHENATED: 'a word',
+  STRING: 'a text in quotes',
+  NUMBER: 'a number',
+  FEET_AND_INCHES: 'a length',
+  FRAMING: 'a character format such as 8E1',
+  EOF: 'the end of the file',
+};
+
+const nameOf = (type: TokenType) => terminalNames[type.name] ?? `'${type.LABEL ?? type.name.replace(/:KW$/, '')}'`;
+const found = (token: Token) => (token.image === '' ? 'the file ends' : `'${shortened(token.image)}' stands`);
+const shortened = (image: string) => (image.length <= 40 ? image : `${image.slice(0, 37)}...`);
+
+/** At most six choices; a longer list helps nobody. */
+function listOf(types: Iterable<TokenType>): string {
+  const names = [...new Set([...types].map(nameOf))];
+  const shown = names.length <= 6 ? names : [...names.slice(0, 5), 'another statement'];
+  const last = shown.pop();
+  return shown.length ? `${shown.join(', ')} or ${last}` : `${last}`;
+}
+
+export class SyntaxMessages extends AbstractParserErrorMessageProvider {
+  override buildMismatchTokenMessage({ expected, actual }: Mismatch): string {
+    if (expected.LABEL === '}' || expected.name === '}') {
+      return `Here ${found(actual)}, which begins no statement; a statement begins with its keyword or a length, and '}' ends the block.`;
+    }
+    return `Here ${found(actual)} where ${nameOf(expected)} is due.`;
+  }
+
+  override buildNotAllInputParsedMessage({ firstRedundant }: Redundant): string {
+    return `Here ${found(firstRedundant)} where 'import', 'cable', 'device' or 'store' is due.`;
+  }
+
+  override buildNoViableAltMessage({ expectedPathsPerAlt, actual }: NoAlternative): string {
+    const firsts = expectedPathsPerAlt.flatMap((paths) => paths.flatMap((path) => path.slice(0, 1)));
+    return `Here ${found(actual[0] as Token)} where ${listOf(firsts)} is due.`;
+  }
+
+  override buildEarlyExitMessage({ expectedIterationPaths, actual }: TooFew): string {
+    const firsts = expectedIterationPaths.flatMap((path) => path.slice(0, 1));
+    return `Here ${found(actual[0] as Token)} where ${listOf(firsts)} is due.`;
+  }
+}
+
+/** A character that starts no token. */
+export function strayTextMessage(text: string): string {
+  if (text.startsWith('"')) return 'This text has no closing quote on its line; end it with ".';
+  if (text.startsWith('/*')) return 'This comment has no end; close it with */.';
+  return `'${shortened(text)}' means nothing here; remove it, or write names with other characters in quotes.`;
+}

@@ -1,0 +1,6 @@
+/** Something that the grammar does not allow, in a person's words. Offsets into the text, the end excluded. */
+export interface SyntaxProblem {
+  readonly message: string;
+  readonly start: number;
+  readonly end: number;
+}

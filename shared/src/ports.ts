@@ -1,0 +1,29 @@
+/** Which ports a bus can land on. */
+import { type BusKind, type Port, rs485Kinds, type StoreNode } from './network.js';
+
+/** Whether a port is made for a kind of bus: by its electrical kind, and by the protocols that it speaks. */
+export function portServes(port: Port, kind: BusKind): boolean {
+  if (port.kind === kind) return true;
+  if (port.kind !== 'rs485' || !rs485Kinds.has(kind)) return false;
+  return port.speaks.length === 0 || port.speaks.includes(kind);
+}
+
+/** Whether a port is there but not enabled on this node's revision; a node of unsaid revision may be any. */
+export function portReserved(port: Port, node: StoreNode): boolean {
+  if (!port.reserved) return false;
+  const { revisions } = port.reserved;
+  return revisions.length === 0 || (node.revision !== undefined && revisions.includes(node.revision.value));
+}
+
+/** The ports of a node's device that a bus could land on, the ones that were meant for it first. */
+export function servingPorts(node: StoreNode, bus: { readonly kind?: BusKind | undefined }): { fit: Port[]; poor: Port[] } {
+  const fit: Port[] = [];
+  const poor: Port[] = [];
+  const { kind } = bus;
+  if (kind === undefined) return { fit, poor };
+  for (const port of node.device?.ports ?? []) {
+    if (!portServes(port, kind)) continue;
+    (portReserved(port, node) || port.twinOf ? poor : fit).push(port);
+  }
+  return { fit, poor };
+}
