@@ -23,4 +23,6 @@ await createVSIX({ cwd: copy, packagePath, dependencies: false, allowMissingRepo
 rmSync(copy, { recursive: true });
 
 const kilobytes = Math.round(statSync(packagePath).size / 1000);
-console.log(`extension/dist/fieldpair.vsix, ${kilobytes} kB. To install it: code --install-extension extension/dist/fieldpair.vsix`);
+console.log(
+  `extension/dist/fieldpair.vsix, ${kilobytes} kB. To install it: code --install-extension extension/dist/fieldpair.vsix`,
+);
