@@ -10,6 +10,9 @@ import {
 import { LanguageClient, type LanguageClientOptions, State, TransportKind } from 'vscode-languageclient/node';
 import type { ServerNotifications, ServerRequests } from '../../server/src/protocol.js';
 
+/** Milliseconds in which the restarts after a crash have either succeeded or been given up. */
+const settlingTime = 3000;
+
 export type ServerState = 'starting' | 'running' | 'stopped';
 
 export class Client implements Disposable {
@@ -40,15 +43,18 @@ export class Client implements Disposable {
     client.onNotification('fieldpair/status' satisfies keyof ServerNotifications, (status) => {
       this.#onStatus.fire(status);
     });
+    const began = performance.now();
     // The client reports a failure itself; nothing that awaits the start has anything to add.
-    await client.start().catch(() => undefined);
+    await client.start().then(
+      () => this.log.info(`The language server runs; its start took ${Math.round(performance.now() - began)} ms.`),
+      () => undefined,
+    );
   }
 
   async restart(): Promise<void> {
     const previous = this.#current;
     this.#current = undefined;
-    // A server that has crashed or hangs cannot be stopped in good order; the new one does not wait for it.
-    await previous?.dispose().catch(() => undefined);
+    await previous?.dispose();
     await this.start();
   }
 
@@ -58,7 +64,10 @@ export class Client implements Disposable {
     params: ServerRequests[Method]['params'],
     token?: CancellationToken,
   ): Promise<ServerRequests[Method]['result']> {
-    if (!this.#current) throw new Error('The language server is not running.');
+    const state = this.#current?.state;
+    if (!this.#current || state === State.Stopped || state === State.StartFailed) {
+      throw new Error('The language server does not run. The command "Fieldpair: Restart Language Server" starts it.');
+    }
     return this.#current.sendRequest(method, params, token);
   }
 
@@ -66,7 +75,7 @@ export class Client implements Disposable {
     const last = this.#current;
     this.#current = undefined;
     for (const part of [this.#watcher, this.#onState, this.#onStatus]) part.dispose();
-    await last?.dispose().catch(() => undefined);
+    await last?.dispose();
     this.log.dispose();
   }
 
@@ -98,30 +107,32 @@ const stateNames: Readonly<Record<State, ServerState>> = {
   [State.StartFailed]: 'stopped',
 };
 
-/** Writes every failure to the log, and reports once that the server is gone for good. */
+/** Writes every failure to the log, and reports once when the server is gone for good. */
 class ReportingClient extends LanguageClient {
   readonly #stopped: () => void;
   #reported = false;
 
   constructor(serverFile: string, options: LanguageClientOptions, stopped: () => void) {
-    super(
-      'fieldpair',
-      'Fieldpair',
-      { module: serverFile, transport: TransportKind.ipc },
-      {
-        ...options,
-        // The failure itself is logged by `error`; to answer `true` here would try for ever.
-        initializationFailedHandler: () => false,
-      },
-    );
+    const server = { module: serverFile, transport: TransportKind.ipc };
+    // The failure itself is logged by `error`; to answer `true` here would try for ever.
+    super('fieldpair', 'Fieldpair', server, { ...options, initializationFailedHandler: () => false });
     this.#stopped = stopped;
   }
 
   override error(message: string, data?: unknown, show: boolean | 'force' = true): void {
     super.error(message, data, false);
-    // 'force' marks the failures after which the client gives up.
-    if (show !== 'force' || this.#reported) return;
-    this.#reported = true;
-    this.#stopped();
+    // 'force' marks the failures after which nothing works, yet a crash at the start is one too and may be followed by
+    // a start that succeeds.
+    if (show !== 'force') return;
+    setTimeout(() => {
+      if (this.state === State.Running || this.#reported) return;
+      this.#reported = true;
+      this.#stopped();
+    }, settlingTime);
+  }
+
+  /** A server that has crashed or hangs cannot be stopped in good order, which is nothing to act on. */
+  override async stop(timeout?: number): Promise<void> {
+    await super.stop(timeout).catch((error: unknown) => this.debug('Not stopped in good order.', error, false));
   }
 }

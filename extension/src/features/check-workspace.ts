@@ -1,14 +1,15 @@
 import { commands, type Disposable, ProgressLocation, window } from 'vscode';
 import type { Client } from '../client.js';
 import { describeCheck } from '../text/check-text.js';
+import { registerCommand } from './command.js';
 
 /** `Check Whole Workspace`: every `.pair` file, open or not, with the totals at the end. */
 export function checkWorkspace(client: Client): Disposable {
-  return commands.registerCommand('fieldpair.checkWorkspace', async () => {
+  return registerCommand(client, 'fieldpair.checkWorkspace', async () => {
     const options = { location: ProgressLocation.Notification, title: 'Fieldpair: checking the whole workspace' };
     const check = await window.withProgress({ ...options, cancellable: true }, async (_progress, token) => {
-      const result = await client.request('fieldpair/checkWorkspace', undefined, token);
-      return token.isCancellationRequested ? undefined : result;
+      const cancelled = new Promise<undefined>((resolve) => token.onCancellationRequested(() => resolve(undefined)));
+      return Promise.race([client.request('fieldpair/checkWorkspace', undefined, token), cancelled]);
     });
     if (!check) return;
     const choice = await window.showInformationMessage(describeCheck(check), 'Show Problems');

@@ -1,7 +1,8 @@
-import { commands, Disposable, EventEmitter, Uri, ViewColumn, window, workspace } from 'vscode';
+import { Disposable, EventEmitter, Uri, ViewColumn, window, workspace } from 'vscode';
 import type { ShowFiguresCommand } from '../../../server/src/protocol.js';
 import type { Client } from '../client.js';
 import { movedBy, type Place } from '../text/moved-place.js';
+import { registerCommand } from './command.js';
 
 const command: ShowFiguresCommand = 'fieldpair.showFigures';
 const scheme = 'fieldpair-figures';
@@ -36,7 +37,7 @@ export function figures(client: Client): Disposable {
 
   return Disposable.from(
     changed,
-    commands.registerCommand(command, show),
+    registerCommand(client, command, show),
     workspace.registerTextDocumentContentProvider(scheme, {
       onDidChange: changed.event,
       provideTextDocumentContent: async (page) => {

@@ -1,7 +1,8 @@
-import { commands, type Disposable } from 'vscode';
+import type { Disposable } from 'vscode';
 import type { Client } from '../client.js';
+import { registerCommand } from './command.js';
 
 /** `Show Log`. */
 export function log(client: Client): Disposable {
-  return commands.registerCommand('fieldpair.showLog', () => client.log.show());
+  return registerCommand(client, 'fieldpair.showLog', () => client.log.show());
 }

@@ -1,7 +1,8 @@
-import { commands, type Disposable } from 'vscode';
+import type { Disposable } from 'vscode';
 import type { Client } from '../client.js';
+import { registerCommand } from './command.js';
 
 /** `Restart Language Server`. */
 export function restart(client: Client): Disposable {
-  return commands.registerCommand('fieldpair.restartServer', () => client.restart());
+  return registerCommand(client, 'fieldpair.restartServer', () => client.restart());
 }

@@ -29,6 +29,7 @@ const quietSettings = {
   'update.showReleaseNotes': false,
   'workbench.enableExperiments': false,
   'workbench.reduceMotion': 'on',
+  'workbench.secondarySideBar.defaultVisibility': 'hidden',
   'workbench.startupEditor': 'none',
   'workbench.tips.enabled': false,
 };
