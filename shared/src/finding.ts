@@ -76,25 +76,13 @@ export type NetworkEdit =
   | { readonly kind: 'set-bus-cable'; readonly bus: BusIndex; readonly cable: string }
   | { readonly kind: 'set-rate'; readonly bus: BusIndex; readonly rate: BitsPerSecond }
   | { readonly kind: 'set-format'; readonly bus: BusIndex; readonly format: string }
-  | { readonly kind: 'set-planned-length'; readonly bus: BusIndex; readonly run: RunIndex; readonly length: Metres }
   | { readonly kind: 'mark-spare'; readonly bus: BusIndex; readonly run: RunIndex }
   /** Removes a run. A landing that is reached by it alone goes with it, unless another edit re-attaches it. */
   | { readonly kind: 'remove-run'; readonly bus: BusIndex; readonly run: RunIndex }
   /** Replaces every `from`, run and tap of a bus by these, in this order; properties of landings are kept. */
   | { readonly kind: 'rewire'; readonly bus: BusIndex; readonly course: readonly CourseStep[] }
-  /**
-   * Ends the bus at `landing`'s predecessor and continues it behind a repeater as a new bus: `repeater` is the
-   * device of the new node, `inPort` and `outPort` its two ports. `runs` are the runs that move to the new bus.
-   */
-  | ({
-      readonly kind: 'split-bus';
-      readonly repeater: string;
-      readonly inPort: string;
-      readonly outPort: string;
-      readonly runs: readonly RunIndex[];
-    } & AtLanding)
   /** Gives a node (declared at `place`) a revision. */
-  | { readonly kind: 'set-revision'; readonly bus?: BusIndex; readonly node: string; readonly revision: string }
+  | { readonly kind: 'set-revision'; readonly node: string; readonly revision: string }
   /** Rewrites a stretch of text; for what has no meaning in the network: names, units, stale text. */
   | { readonly kind: 'write'; readonly place: Place; readonly text: string };
 

@@ -10,3 +10,5 @@ export * from './finding.js';
 export * from './rules/rule.js';
 export * from './figures/study.js';
 export * from './ports.js';
+export * from './check.js';
+export * from './rules/index.js';

@@ -1,0 +1,178 @@
+/** A store: its nodes, buses, networks and waivers, from all the texts that describe it. */
+import { type Bus, type HostNetwork, type Store, type StoreNode, type Waiver } from '@fieldpair/shared';
+import type { NetworkDeclaration, StoreDeclaration, Waiver as WaiverTree } from '../generated/reader.js';
+import { buildBus } from './bus.js';
+import { buildNodes } from './nodes.js';
+import { documentationAbove, Notes } from './notes.js';
+import type { CatalogueScope } from './scope.js';
+import type { NameUse, SourceText, TextReport } from './source.js';
+import { didYouMean, nearest, renameFixes } from './suggest.js';
+import { UniqueNames } from './unique.js';
+
+/** One `store` block and the catalogue that its file sees. The part that is not `continued` comes first. */
+export interface StorePart {
+  readonly source: SourceText;
+  readonly declaration: StoreDeclaration;
+  readonly scope: CatalogueScope;
+}
+
+export interface BuiltStore {
+  readonly store: Store;
+  readonly reports: readonly TextReport[];
+  readonly uses: readonly NameUse[];
+}
+
+/** Builds a store from its parts; undefined when it has no name yet. `rules` are the ids that may be waived. */
+export function buildStore(parts: readonly StorePart[], rules: ReadonlySet<string>, namesWanted = false): BuiltStore | undefined {
+  const [main] = parts;
+  const name = main?.declaration.name?.text;
+  if (!main?.declaration.name || name === undefined) return undefined;
+  const noted = parts.map((part) => ({ ...part, notes: new Notes(part.source, namesWanted) }));
+  const [first] = noted;
+  if (!first) return undefined;
+  const place = first.notes.place(main.declaration.name);
+  for (const { notes, declaration } of noted) if (declaration.name) notes.use('store', declaration.name, place);
+
+  const nodes = buildNodes(noted);
+  const buses: Bus[] = [];
+  const networks: HostNetwork[] = [];
+  const waivers: Waiver[] = [];
+  const uniqueBuses = new UniqueNames('bus', first.notes);
+  const uniqueNetworks = new UniqueNames('network', first.notes);
+  for (const { declaration, scope, notes } of noted) {
+    for (const member of declaration.members) {
+      switch (member.type) {
+        case 'BusDeclaration': {
+          notes.declare('bus', member.name);
+          if (!uniqueBuses.add(member.name, notes)) break;
+          const bus = buildBus(member, buses.length, nodes, scope, notes);
+          if (!bus) break;
+          buses.push(bus);
+          for (const statement of member.statements) {
+            if (statement.type === 'Waiver') readWaiver(statement, bus, waivers, rules, notes);
+          }
+          break;
+        }
+        case 'NetworkDeclaration':
+          notes.declare('network', member.name);
+          if (uniqueNetworks.add(member.name, notes)) networks.push(buildNetwork(member, nodes, notes));
+          break;
+        default:
+          break;
+      }
+    }
+  }
+  for (const { declaration, notes } of noted) {
+    for (const member of declaration.members) {
+      if (member.type === 'Waiver') readStoreWaiver(member, buses, nodes, waivers, rules, notes);
+    }
+  }
+  const documentation = documentationAbove(main.source.text, main.declaration.start);
+  const store: Store = {
+    name,
+    ...(main.declaration.label?.text === undefined ? {} : { label: main.declaration.label.text }),
+    ...(documentation === undefined ? {} : { documentation }),
+    place,
+    nodes: [...nodes.values()],
+    buses,
+    networks,
+    waivers,
+  };
+  return {
+    store,
+    reports: noted.flatMap(({ notes }) => notes.reports),
+    uses: noted.flatMap(({ notes }) => notes.uses),
+  };
+}
+
+function buildNetwork(tree: NetworkDeclaration, nodes: ReadonlyMap<string, StoreNode>, notes: Notes): HostNetwork {
+  const name = tree.name?.text ?? '';
+  const members = tree.members.map((member): HostNetwork['members'][number] => {
+    const place = notes.place(member);
+    const written = member.node;
+    const node = nodes.get(written?.text ?? '');
+    if (written?.text !== undefined) {
+      if (node) notes.use('node', written, node.place);
+      else reportUnknownNode(written.text, notes.place(written), nodes, notes);
+    }
+    const value = member.address?.value;
+    const address = member.address && value !== undefined ? { value: member.address.negative ? -value : value, place: notes.place(member.address) } : undefined;
+    return { place, ...(node ? { node } : {}), ...(address ? { address } : {}) };
+  });
+  return { name, place: notes.place(tree.name ?? tree), members };
+}
+
+function reportUnknownNode(name: string, place: ReturnType<Notes['place']>, nodes: ReadonlyMap<string, StoreNode>, notes: Notes): void {
+  const likely = nearest(name, nodes.keys());
+  notes.report('unknown-name', `no node ${name} is declared in this store${didYouMean(likely)}`, place, {
+    at: name,
+    fixes: () => renameFixes(place, likely),
+  });
+}
+
+/** What every waiver must have; undefined, with a report, when it has not. */
+function waiverBase(tree: WaiverTree, rules: ReadonlySet<string>, notes: Notes): Pick<Waiver, 'rule' | 'rulePlace' | 'reason' | 'place'> | undefined {
+  const { rule } = tree;
+  if (rule?.text === undefined) return undefined;
+  const rulePlace = notes.place(rule);
+  if (!rules.has(rule.text)) {
+    const likely = nearest(rule.text, rules);
+    notes.report('unknown-word', `there is no rule ${rule.text}${didYouMean(likely)}`, rulePlace, { fixes: () => renameFixes(rulePlace, likely) });
+    return undefined;
+  }
+  const reason = tree.reason?.text?.trim();
+  if (!reason) {
+    notes.report('waiver-unreasoned', `this waiver of ${rule.text} gives no reason, so it waives nothing; add because "REASON" for whoever reads the next change`, notes.place(tree));
+    return undefined;
+  }
+  return { rule: rule.text, rulePlace, reason, place: notes.place(tree) };
+}
+
+function readWaiver(tree: WaiverTree, bus: Bus, waivers: Waiver[], rules: ReadonlySet<string>, notes: Notes): void {
+  const base = waiverBase(tree, rules, notes);
+  if (!base) return;
+  const at = tree.at?.node?.text;
+  if (at === undefined || !tree.at?.node) {
+    waivers.push({ ...base, bus: bus.index });
+    return;
+  }
+  const landing = bus.landings.find((one) => (one.splice ?? one.node?.name) === at);
+  if (landing) {
+    notes.use(landing.splice === undefined ? 'node' : 'splice', tree.at.node, landing.node?.place ?? landing.place);
+    waivers.push({ ...base, bus: bus.index, at });
+  } else {
+    const place = notes.place(tree.at);
+    const likely = nearest(at, bus.landings.map((one) => one.splice ?? one.node?.name ?? one.name));
+    notes.report('not-on-bus', `${at} is not landed on bus ${bus.name}, so this waives nothing${didYouMean(likely)}`, place, { bus: bus.name, at, fixes: () => renameFixes(place, likely) });
+  }
+}
+
+/** In a store, `at` may name a bus, a node or a splice. */
+function readStoreWaiver(
+  tree: WaiverTree,
+  buses: readonly Bus[],
+  nodes: ReadonlyMap<string, StoreNode>,
+  waivers: Waiver[],
+  rules: ReadonlySet<string>,
+  notes: Notes,
+): void {
+  const base = waiverBase(tree, rules, notes);
+  if (!base) return;
+  const written = tree.at?.node;
+  const at = written?.text;
+  if (!written || at === undefined) {
+    waivers.push(base);
+    return;
+  }
+  const bus = buses.find(({ name }) => name === at);
+  const node = nodes.get(at);
+  const splice = buses.flatMap(({ landings }) => landings).find((landing) => landing.splice === at);
+  if (node) notes.use('node', written, node.place);
+  else if (bus) notes.use('bus', written, bus.place);
+  else if (splice) notes.use('splice', written, splice.place);
+  else {
+    reportUnknownNode(at, notes.place(written), nodes, notes);
+    return;
+  }
+  waivers.push(!node && bus ? { ...base, bus: bus.index } : { ...base, at });
+}

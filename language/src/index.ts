@@ -1,0 +1,14 @@
+/**
+ * The .pair language behind one door: reading text, building networks, edits and the formatter.
+ *
+ * Start reading at `fieldpair.langium` (what can be written), then `workspace/project.ts` (how texts become stores
+ * and findings) and `build/` (from the tree to the network).
+ */
+export type { NameKind, NameUse, SourceText } from './build/source.js';
+export { nameText } from './build/suggest.js';
+export { type TextChange, textChangesFor } from './edit/text-changes.js';
+export { formatText } from './format/format.js';
+export { readSheet } from './read/read-sheet.js';
+export { keywords } from './read/scanner.js';
+export type { Import } from './workspace/imports.js';
+export { type FileHost, Project, type ProjectCheck } from './workspace/project.js';

@@ -1,0 +1,17 @@
+/** Every rule, by area; the order is that of the list that people read. */
+import { addressRules } from './address/index.js';
+import { endsRules } from './ends/index.js';
+import { loadRules } from './load/index.js';
+import { pairRules } from './pair/index.js';
+import type { Rule } from './rule.js';
+import { shapeRules } from './shape/index.js';
+import { textRules } from './text/index.js';
+
+export const rules: readonly Rule[] = [...shapeRules, ...endsRules, ...pairRules, ...loadRules, ...addressRules, ...textRules];
+
+const byId = new Map(rules.map((rule) => [rule.id, rule]));
+
+export const ruleById = (id: string): Rule | undefined => byId.get(id);
+
+/** The ids that may be waived, set and asked for. */
+export const ruleIds: ReadonlySet<string> = new Set(byId.keys());
