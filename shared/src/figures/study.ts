@@ -4,61 +4,22 @@
  * Rules, hovers, hints, the command line and documents all read a bus through its study, so that no number is
  * computed in two ways. A study belongs to one frozen network and is dropped with it.
  */
-import type { Bus, Landing, LandingIndex, Run, RunIndex, Store } from '../network.js';
-import type { Metres, Ohms, Ratio, Seconds, Volts } from '../quantity.js';
+import { isUnknown, type Known, type Range, type Unknown } from '../known.js';
+import type { Bus, Cable, Landing, LandingIndex, Run, Store } from '../network.js';
+import { rs485Kinds } from '../network.js';
+import { BusCircuit, mostLoops } from '../physics/circuit.js';
+import { cableResistance, referenceTemperature, resistanceOfLength } from '../physics/conductor.js';
+import { cableVelocity, travelTime } from '../physics/delay.js';
+import { drivenLevels, idleLevels } from '../physics/levels.js';
+import { unitLoadsOf } from '../physics/loads.js';
+import { meterReadings } from '../physics/meter.js';
+import { driverTestLoad } from '../physics/transceiver.js';
+import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
+import { formatLength, formatOhms, metres, seconds } from '../quantity.js';
+import { type Shape, shapeOf } from './shape.js';
 
-/** A figure with the least and the most that it can be over the stated tolerances. */
-export interface Range<T extends number> {
-  readonly nominal: T;
-  readonly low: T;
-  readonly high: T;
-}
-
-/** Why a figure cannot be computed: a clause that can follow 'unknown: ' and names what is missing. */
-export interface Unknown {
-  readonly unknown: string;
-}
-export type Known<T> = T | Unknown;
-export function isUnknown(value: unknown): value is Unknown {
-  return typeof value === 'object' && value !== null && 'unknown' in value;
-}
-
-/** The shape of a bus: what is connected to what, and where it ends. Spare runs do not count. */
-export interface Shape {
-  /** Groups of connected landings; the first holds the bus's first landing, the others are islands. */
-  readonly components: readonly (readonly LandingIndex[])[];
-  /** Per landing: which component. */
-  readonly componentOf: readonly number[];
-  /** Per landing: runs that meet there and are no taps. */
-  readonly trunkDegree: readonly number[];
-  /** Runs that close a loop, in the order of the text. */
-  readonly closing: readonly RunIndex[];
-  /** Landings where three or more trunk cables meet. */
-  readonly branches: readonly LandingIndex[];
-  /** Landings on a tap: reached from the trunk only through tap runs. */
-  readonly onTap: ReadonlySet<LandingIndex>;
-  /**
-   * The two ends when the bus is one plain chain (one component, no loop, no branch), else undefined. A bus with a
-   * single landing has none.
-   */
-  readonly ends?: readonly [LandingIndex, LandingIndex];
-  /** The trunk's landings from the first end to the second, when it has ends. */
-  readonly trunk: readonly LandingIndex[];
-  /** Along the cable from the bus's first landing, shortest way; undefined on islands. */
-  readonly distance: readonly (Metres | undefined)[];
-  /** Taps: each tap run with the trunk landing it hangs on and everything behind it. */
-  readonly taps: readonly Tap[];
-}
-
-export interface Tap {
-  readonly run: RunIndex;
-  /** Where it leaves the trunk (or the tap before it). */
-  readonly at: LandingIndex;
-  /** Its longest way from the trunk, further taps behind it included. */
-  readonly reach: Metres;
-  /** All cable of the tap and behind it. */
-  readonly total: Metres;
-}
+export { isUnknown, type Known, type Range, type Unknown } from '../known.js';
+export type { Shape, Tap } from './shape.js';
 
 export interface BusStudy {
   readonly store: Store;
@@ -69,6 +30,8 @@ export interface BusStudy {
   /** The landing of the device with the role `head`, the first if several. */
   readonly head: Landing | undefined;
   readonly heads: readonly Landing[];
+  /** Temperature that the cable is computed at. */
+  readonly temperature: Celsius;
   /** Resistance of one conductor of a run at the bus's temperature. */
   runResistance(run: Run): Known<Range<Ohms>>;
   /** Time that the wave needs through a run. */
@@ -77,14 +40,197 @@ export interface BusStudy {
   readonly loopResistance: Known<Range<Ohms>>;
   /** Sum of the unit loads of all ports; unknown names the devices that state none. */
   readonly unitLoads: Known<Ratio>;
-  /** What an ohmmeter reads across the pair at each landing with everything connected and nothing powered. */
+  /**
+   * What an ohmmeter reads across the pair at each landing with everything connected and nothing powered; infinite
+   * where the pair is open to direct current. `nominal` is also what a driver there works into.
+   */
   readonly meter: readonly Known<Range<Ohms>>[];
-  /** Plus minus minus with every driver off, at each landing; 0 where nothing biases. */
+  /**
+   * Plus minus minus with every driver off, as the device at each landing sees it; 0 where nothing biases.
+   */
   readonly idle: readonly Known<Range<Volts>>[];
+  /**
+   * What each landing sees while the head drives against the bias with the least that TIA-485-A asks of a driver
+   * (1.5 V); unknown where no head is or where it works into less than the standard's 54 ohm.
+   */
+  readonly driven: readonly Known<Range<Volts>>[];
   /** Propagation delay from the bus's first landing. */
   readonly delay: readonly Known<Seconds>[];
   /** Time of one bit; unknown without a rate. */
   readonly bitTime: Known<Seconds>;
   /** A length in the unit of this bus's text (or of the reader's choice). */
   lengthText(length: Metres): string;
+}
+
+export interface StudyOptions {
+  /** Show lengths in this unit instead of the one that the bus's text uses most. */
+  readonly lengthUnit?: LengthUnit;
+}
+
+/** A study of one bus. It computes nothing before it is asked. */
+export function createStudy(store: Store, bus: Bus, options: StudyOptions = {}): BusStudy {
+  return new LazyStudy(store, bus, options.lengthUnit ?? bus.lengthUnit);
+}
+
+class LazyStudy implements BusStudy {
+  private readonly perMetre = new Map<Cable, Known<Range<OhmsPerMetre>>>();
+  private known: {
+    shape?: Shape;
+    length?: Metres;
+    heads?: readonly Landing[];
+    loop?: Known<Range<Ohms>>;
+    unitLoads?: Known<Ratio>;
+    circuit?: BusCircuit | Unknown;
+    meter?: readonly Known<Range<Ohms>>[];
+    idle?: readonly Known<Range<Volts>>[];
+    driven?: readonly Known<Range<Volts>>[];
+    delay?: readonly Known<Seconds>[];
+  } = {};
+
+  constructor(
+    readonly store: Store,
+    readonly bus: Bus,
+    private readonly lengthUnit: LengthUnit,
+  ) {}
+
+  get shape(): Shape {
+    return (this.known.shape ??= shapeOf(this.bus));
+  }
+
+  get length(): Metres {
+    return (this.known.length ??= metres(
+      this.bus.runs.reduce((sum, run) => (run.spare ? sum : sum + run.length), 0),
+    ));
+  }
+
+  get heads(): readonly Landing[] {
+    return (this.known.heads ??= this.bus.landings.filter(({ node }) => node?.device?.role === 'head'));
+  }
+
+  get head(): Landing | undefined {
+    return this.heads[0];
+  }
+
+  get temperature(): Celsius {
+    return this.bus.ambient?.value ?? referenceTemperature;
+  }
+
+  runResistance(run: Run): Known<Range<Ohms>> {
+    const { cable } = run;
+    if (!cable) return { unknown: this.missingCable(run) };
+    let perMetre = this.perMetre.get(cable);
+    if (!perMetre) {
+      perMetre = cableResistance(cable, this.temperature);
+      this.perMetre.set(cable, perMetre);
+    }
+    return resistanceOfLength(perMetre, run.length);
+  }
+
+  runDelay(run: Run): Known<Seconds> {
+    if (!run.cable) return { unknown: this.missingCable(run) };
+    const velocity = cableVelocity(run.cable);
+    return isUnknown(velocity) ? velocity : travelTime(run.length, velocity);
+  }
+
+  private missingCable(run: Run): string {
+    const name = (landing: LandingIndex) => this.bus.landings[landing]!.name;
+    return `the cable of the run from ${name(run.from)}${run.to === undefined ? '' : ` to ${name(run.to)}`}`;
+  }
+
+  get loopResistance(): Known<Range<Ohms>> {
+    return (this.known.loop ??= this.computeLoop());
+  }
+
+  private computeLoop(): Known<Range<Ohms>> {
+    const { ends, onTap } = this.shape;
+    if (!ends) return { unknown: 'the two ends of the bus: it is no single chain' };
+    let [nominal, low, high] = [0, 0, 0];
+    for (const run of this.bus.runs) {
+      if (run.spare || run.tap || onTap.has(run.from)) continue;
+      const resistance = this.runResistance(run);
+      if (isUnknown(resistance)) return resistance;
+      nominal += 2 * resistance.nominal;
+      low += 2 * resistance.low;
+      high += 2 * resistance.high;
+    }
+    return { nominal, low, high } as Range<Ohms>;
+  }
+
+  get unitLoads(): Known<Ratio> {
+    return (this.known.unitLoads ??= unitLoadsOf(this.bus));
+  }
+
+  private get circuit(): BusCircuit | Unknown {
+    return (this.known.circuit ??= this.buildCircuit());
+  }
+
+  private buildCircuit(): BusCircuit | Unknown {
+    const { kind, runs } = this.bus;
+    if (kind === undefined) return { unknown: 'the kind of the bus' };
+    if (!rs485Kinds.has(kind)) return { unknown: `the circuit of a ${kind} bus` };
+    if (mostLoops < this.shape.closing.length) {
+      return { unknown: `the levels of a bus with ${this.shape.closing.length} loops, more than ${mostLoops}` };
+    }
+    return new BusCircuit(this.bus, this.shape, (run) => this.runResistance(runs[run]!));
+  }
+
+  private everywhere<T>(compute: (circuit: BusCircuit) => readonly Known<T>[]): readonly Known<T>[] {
+    const { circuit } = this;
+    return isUnknown(circuit) ? this.bus.landings.map(() => circuit) : compute(circuit);
+  }
+
+  get meter(): readonly Known<Range<Ohms>>[] {
+    return (this.known.meter ??= this.everywhere(meterReadings));
+  }
+
+  get idle(): readonly Known<Range<Volts>>[] {
+    return (this.known.idle ??= this.everywhere(idleLevels));
+  }
+
+  get driven(): readonly Known<Range<Volts>>[] {
+    return (this.known.driven ??= this.everywhere((circuit) => this.computeDriven(circuit)));
+  }
+
+  private computeDriven(circuit: BusCircuit): readonly Known<Range<Volts>>[] {
+    const { head } = this;
+    const load = head && this.meter[head.index]!;
+    if (!load) return this.bus.landings.map(() => ({ unknown: 'which device is the head' }));
+    if (isUnknown(load)) return this.bus.landings.map(() => load);
+    if (load.nominal < driverTestLoad) {
+      const text = `what ${head.name} drives into ${formatOhms(load.nominal)}; TIA-485-A tells it for 54 ohm and more`;
+      return this.bus.landings.map(() => ({ unknown: text }));
+    }
+    return drivenLevels(circuit, head.index);
+  }
+
+  get delay(): readonly Known<Seconds>[] {
+    return (this.known.delay ??= this.computeDelays());
+  }
+
+  private computeDelays(): readonly Known<Seconds>[] {
+    const { walk, reachedBy, componentOf } = this.shape;
+    const delays = new Array<Known<Seconds>>(this.bus.landings.length);
+    for (const landing of walk) {
+      const arrival = reachedBy[landing];
+      if (componentOf[landing] !== 0) {
+        delays[landing] = { unknown: `the way from ${this.bus.landings[0]!.name}: nothing joins them` };
+      } else if (arrival === undefined) delays[landing] = seconds(0);
+      else {
+        const run = this.bus.runs[arrival]!;
+        const before = delays[run.to === landing ? run.from : run.to!]!;
+        const through = isUnknown(before) ? before : this.runDelay(run);
+        delays[landing] = isUnknown(before) || isUnknown(through) ? through : seconds(before + through);
+      }
+    }
+    return delays;
+  }
+
+  get bitTime(): Known<Seconds> {
+    const rate = this.bus.rate?.value;
+    return rate !== undefined && 0 < rate ? seconds(1 / rate) : { unknown: 'the rate of the bus' };
+  }
+
+  lengthText(length: Metres): string {
+    return formatLength(length, this.lengthUnit);
+  }
 }
