@@ -11,6 +11,9 @@ export interface Bounds {
   readonly to?: number;
 }
 
+/** Beyond these no wiring exists; such numbers are slips, and sums of them would overflow. */
+const largest: Partial<Record<Dimension, number>> = { length: 1e6, temperature: 1000 };
+
 const anArticle = (dimension: Dimension) => (/^[aeiou]/.test(dimension) ? 'an' : 'a');
 
 /**
@@ -37,7 +40,7 @@ export function quantityOf(
     if (value === undefined || actual !== dimension) {
       const unitPlace = notes.place(quantity.unit);
       const likely = value === undefined ? nearest(name, unitsOf(dimension)) : [];
-      const choices = likely.length ? likely : expected.slice(0, 4);
+      const choices = possibleUnits(number, likely.length ? likely : expected.slice(0, 4), bounds, dimension);
       const what = value === undefined ? `${name} is no unit` : `${name} measures ${anArticle(actual as Dimension)} ${actual}`;
       const message = `${what}; here ${anArticle(dimension)} ${dimension} is due, in ${expected.slice(0, 4).join(', ')}${didYouMean(likely)}`;
       notes.report('unit-unsuited', message, unitPlace, { fixes: () => renameFixes(unitPlace, choices) });
@@ -50,7 +53,7 @@ export function quantityOf(
       .join(' or ')}`;
     notes.report('unit-missing', message, place, {
       fixes: () =>
-        expected.slice(0, 4).map((unit) => ({
+        possibleUnits(number, expected.slice(0, 4), bounds, dimension).map((unit) => ({
           title: `Write ${notes.textAt(quantity)} ${unit}`,
           safe: false,
           edits: [{ kind: 'write', place, text: `${notes.textAt(quantity)} ${unit}` }],
@@ -60,6 +63,16 @@ export function quantityOf(
   }
   return within(value, bounds, quantity, dimension, notes);
 }
+
+/** The units with which a number is a value that can be here. */
+const possibleUnits = (number: number, names: readonly string[], bounds: Bounds, dimension: Dimension): string[] =>
+  names.filter((name) => {
+    const value = toSi(number, name) ?? Number.NaN;
+    const least = bounds.above === undefined ? (bounds.from ?? Number.NEGATIVE_INFINITY) <= value : bounds.above < value;
+    return least && value <= mostOf(bounds, dimension);
+  });
+
+const mostOf = (bounds: Bounds, dimension: Dimension) => bounds.to ?? largest[dimension] ?? 1e15;
 
 const unitName = ({ unit }: Quantity): string => (unit?.per === undefined ? (unit?.text ?? '') : `${unit.text ?? ''}/${unit.per}`);
 
@@ -80,12 +93,9 @@ function feetAndInches(quantity: Quantity, dimension: Dimension, notes: Notes): 
   return within((toSi(Number(feet), 'ft') ?? 0) + (toSi(Number(inches), 'in') ?? 0), {}, quantity, dimension, notes);
 }
 
-/** Beyond these no wiring exists; such numbers are slips, and sums of them would overflow. */
-const largest: Partial<Record<Dimension, number>> = { length: 1e6, temperature: 1000 };
-
 function within(value: number, bounds: Bounds, quantity: Quantity, dimension: Dimension, notes: Notes): number | undefined {
   const written = notes.textAt(quantity);
-  const most = bounds.to ?? largest[dimension] ?? 1e15;
+  const most = mostOf(bounds, dimension);
   const complain = (why: string) => notes.report('value-impossible', `${written} ${why}`, notes.place(quantity));
   if (bounds.above !== undefined && value <= bounds.above) {
     complain(value < 0 ? `is negative; ${anArticle(dimension)} ${dimension} here is more than 0` : `is nothing; ${anArticle(dimension)} ${dimension} here is more than 0`);

@@ -1,0 +1,71 @@
+/** What every rule promises: its page, its examples, and fixes that mend without breaking. */
+import { type Finding, rules, severities } from '@fieldpair/shared';
+import { describe, expect, it } from 'vitest';
+import { textChangesFor } from '../language/src/edit/text-changes.js';
+import { projectOf } from '../language/src/testing/check-text.js';
+
+/** Import rules need a second file; it is there for all examples. */
+const others = { 'other.pair': 'import "circle.pair"\n', 'circle.pair': 'import "other.pair"\n' };
+
+function findingsOf(text: string): Finding[] {
+  const project = projectOf({ ...others, 'test.pair': text });
+  return project.check().findings.filter(({ place, waived }) => place.file === 'test.pair' && !waived);
+}
+
+/** The text with one fix applied. */
+function fixed(text: string, finding: Finding, fix: number): string {
+  const project = projectOf({ ...others, 'test.pair': text });
+  const store = project.storesOf('test.pair').find(({ name }) => name === finding.store);
+  const edits = finding.fixes()[fix]?.edits ?? [];
+  let result = text;
+  for (const change of textChangesFor(store, edits, (file) => project.textOf(file)).reverse()) {
+    result = result.slice(0, change.start) + change.text + result.slice(change.end);
+  }
+  return result;
+}
+
+const counts = (findings: readonly Finding[]) => {
+  const found: Record<string, number> = {};
+  for (const { rule } of findings) found[rule] = (found[rule] ?? 0) + 1;
+  return found;
+};
+
+/** Rules whose examples one text cannot hold: they need an unreadable file, or a mistake in the program itself. */
+const beyondText = new Set(['import-unreadable', 'internal-error']);
+
+describe('the list of rules', () => {
+  it('has unique ids, legal severities and whole pages', () => {
+    expect(new Set(rules.map(({ id }) => id)).size).toBe(rules.length);
+    for (const { id, severity, explanation } of rules) {
+      expect(severities, id).toContain(severity);
+      expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/);
+      for (const [part, text] of Object.entries(explanation)) expect(text.length, `${id}: ${part}`).toBeGreaterThan(0);
+    }
+  });
+
+  it('makes no limit that is only remembered an error', () => {
+    for (const { id, scope, severity, explanation } of rules) {
+      if (scope === 'text') continue;
+      const remembered = explanation.sources.length > 0 && explanation.sources.every((source) => source.includes('from memory'));
+      if (remembered) expect(severity, id).not.toBe('error');
+    }
+  });
+});
+
+describe.each(rules.filter(({ id }) => !beyondText.has(id)))('$id', ({ id, explanation }) => {
+  it('finds its mistake once in the bad example and not in the good one', () => {
+    expect(counts(findingsOf(explanation.bad))[id]).toBe(1);
+    expect(counts(findingsOf(explanation.good))[id]).toBeUndefined();
+  });
+
+  it('mends it with each of its fixes and makes nothing new', () => {
+    const before = findingsOf(explanation.bad);
+    const finding = before.find(({ rule }) => rule === id);
+    const known = counts(before);
+    for (const [index, { title }] of (finding?.fixes() ?? []).entries()) {
+      const after = counts(findingsOf(fixed(explanation.bad, finding as Finding, index)));
+      expect(after[id], title).toBeUndefined();
+      for (const [rule, count] of Object.entries(after)) expect(known[rule] ?? 0, `${title}: ${rule}`).toBeGreaterThanOrEqual(count);
+    }
+  });
+});
