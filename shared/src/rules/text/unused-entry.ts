@@ -7,13 +7,13 @@ export const unusedEntry: TextRule = {
   kinds: 'every',
   explanation: {
     what:
-      'A cable or device that is declared beside a store is used by nothing. A file of catalogue entries alone ' +
-      'is a library, and its entries may be unused.',
+      'A cable or device is declared that no checked store uses. In a catalogue that is shared with others this is ' +
+      'as it should be.',
     why:
       'It does no harm. It is often what remains of a renamed or replaced part, and it may mislead whoever ' +
       'reads the file.',
     field: 'A device on the list that nobody finds in the store.',
-    mend: 'Remove the entry, or move it to a catalogue file if others will use it.',
+    mend: 'Remove the entry, or keep it for the stores that will use it.',
     bad: `device DriveBoard {
   port field : rs485
 }
