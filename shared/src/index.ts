@@ -15,3 +15,5 @@ export * from './physics/conductor.js';
 export * from './ports.js';
 export * from './check.js';
 export * from './rules/index.js';
+export * from './figures/shape.js';
+export { listed } from './known.js';

@@ -76,8 +76,7 @@ export function shapeOf(bus: Bus): Shape {
     components.length === 1 && closing.length === 0 && branches.length === 0 && !looseTrunk && leaves.length === 2;
   const ends = isChain ? ([leaves[0]!, leaves[1]!] as const) : undefined;
 
-  const onTap = onTrunk ? new Set<LandingIndex>() : nothingOnTap;
-  if (onTrunk) for (let landing = 0; landing < count; landing++) if (!onTrunk[landing]) (onTap as Set<number>).add(landing);
+  const onTap = onTrunk ? new Set(order.filter((landing) => !onTrunk[landing])) : nothingOnTap;
   return {
     components,
     componentOf,

@@ -16,6 +16,7 @@ import { meterReadings } from '../physics/meter.js';
 import { driverTestLoad } from '../physics/transceiver.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
 import { formatLength, formatOhms, metres, seconds } from '../quantity.js';
+import { once } from './once.js';
 import { type Shape, shapeOf } from './shape.js';
 
 export { isUnknown, type Known, type Range, type Unknown } from '../known.js';
@@ -74,18 +75,16 @@ export function createStudy(store: Store, bus: Bus, options: StudyOptions = {}):
 
 class LazyStudy implements BusStudy {
   private readonly perMetre = new Map<Cable, Known<Range<OhmsPerMetre>>>();
-  private known: {
-    shape?: Shape;
-    length?: Metres;
-    heads?: readonly Landing[];
-    loop?: Known<Range<Ohms>>;
-    unitLoads?: Known<Ratio>;
-    circuit?: BusCircuit | Unknown;
-    meter?: readonly Known<Range<Ohms>>[];
-    idle?: readonly Known<Range<Volts>>[];
-    driven?: readonly Known<Range<Volts>>[];
-    delay?: readonly Known<Seconds>[];
-  } = {};
+  private readonly shapeOnce = once(() => shapeOf(this.bus));
+  private readonly lengthOnce = once(() => this.computeLength());
+  private readonly headsOnce = once(() => this.bus.landings.filter(({ node }) => node?.device?.role === 'head'));
+  private readonly loopOnce = once(() => this.computeLoop());
+  private readonly loadsOnce = once(() => unitLoadsOf(this.bus));
+  private readonly circuitOnce = once(() => this.buildCircuit());
+  private readonly meterOnce = once(() => this.everywhere(meterReadings));
+  private readonly idleOnce = once(() => this.everywhere(idleLevels));
+  private readonly drivenOnce = once(() => this.everywhere((circuit) => this.computeDriven(circuit)));
+  private readonly delayOnce = once(() => this.computeDelays());
 
   constructor(
     readonly store: Store,
@@ -94,17 +93,21 @@ class LazyStudy implements BusStudy {
   ) {}
 
   get shape(): Shape {
-    return (this.known.shape ??= shapeOf(this.bus));
+    return this.shapeOnce();
   }
 
   get length(): Metres {
-    return (this.known.length ??= metres(
-      this.bus.runs.reduce((sum, run) => (run.spare ? sum : sum + run.length), 0),
-    ));
+    return this.lengthOnce();
+  }
+
+  private computeLength(): Metres {
+    let length = 0;
+    for (const run of this.bus.runs) if (!run.spare) length += run.length;
+    return metres(length);
   }
 
   get heads(): readonly Landing[] {
-    return (this.known.heads ??= this.bus.landings.filter(({ node }) => node?.device?.role === 'head'));
+    return this.headsOnce();
   }
 
   get head(): Landing | undefined {
@@ -138,7 +141,7 @@ class LazyStudy implements BusStudy {
   }
 
   get loopResistance(): Known<Range<Ohms>> {
-    return (this.known.loop ??= this.computeLoop());
+    return this.loopOnce();
   }
 
   private computeLoop(): Known<Range<Ohms>> {
@@ -157,11 +160,7 @@ class LazyStudy implements BusStudy {
   }
 
   get unitLoads(): Known<Ratio> {
-    return (this.known.unitLoads ??= unitLoadsOf(this.bus));
-  }
-
-  private get circuit(): BusCircuit | Unknown {
-    return (this.known.circuit ??= this.buildCircuit());
+    return this.loadsOnce();
   }
 
   private buildCircuit(): BusCircuit | Unknown {
@@ -175,20 +174,20 @@ class LazyStudy implements BusStudy {
   }
 
   private everywhere<T>(compute: (circuit: BusCircuit) => readonly Known<T>[]): readonly Known<T>[] {
-    const { circuit } = this;
+    const circuit = this.circuitOnce();
     return isUnknown(circuit) ? this.bus.landings.map(() => circuit) : compute(circuit);
   }
 
   get meter(): readonly Known<Range<Ohms>>[] {
-    return (this.known.meter ??= this.everywhere(meterReadings));
+    return this.meterOnce();
   }
 
   get idle(): readonly Known<Range<Volts>>[] {
-    return (this.known.idle ??= this.everywhere(idleLevels));
+    return this.idleOnce();
   }
 
   get driven(): readonly Known<Range<Volts>>[] {
-    return (this.known.driven ??= this.everywhere((circuit) => this.computeDriven(circuit)));
+    return this.drivenOnce();
   }
 
   private computeDriven(circuit: BusCircuit): readonly Known<Range<Volts>>[] {
@@ -204,7 +203,7 @@ class LazyStudy implements BusStudy {
   }
 
   get delay(): readonly Known<Seconds>[] {
-    return (this.known.delay ??= this.computeDelays());
+    return this.delayOnce();
   }
 
   private computeDelays(): readonly Known<Seconds>[] {

@@ -7,7 +7,15 @@
  */
 import { isUnknown, type Known, type Range } from '../known.js';
 import type { Cable } from '../network.js';
-import { type Celsius, celsius, type Metres, metres, type OhmsPerMetre, ohmsPerMetre, type SquareMetres } from '../quantity.js';
+import {
+  type Celsius,
+  celsius,
+  type Metres,
+  metres,
+  type OhmsPerMetre,
+  ohmsPerMetre,
+  type SquareMetres,
+} from '../quantity.js';
 import { cableTolerance } from './tolerance.js';
 
 /** Resistivity of annealed copper of 100 % IACS at 20 degC in ohm metre: 1/58 ohm mm2/m (IEC 60028). */
@@ -73,10 +81,10 @@ export function conductorArea(cable: Cable): SquareMetres | undefined {
  */
 export function cableResistance(cable: Cable, temperature: Celsius): Known<Range<OhmsPerMetre>> {
   const warmth = temperatureFactor(temperature);
-  if (!(0 < warmth)) return { unknown: `how copper behaves at ${temperature} degC` };
+  if (!(0 < warmth)) return { unknown: `the resistance of copper at ${temperature} degC` };
   if (cable.resistance !== undefined) return around(cable.resistance * warmth, cableTolerance);
   const area = conductorArea(cable);
-  if (area === undefined) return { unknown: `cable ${cable.name} states no conductor and no resistance` };
+  if (area === undefined) return { unknown: `the conductor of cable ${cable.name}` };
   const solid = solidResistance(area, temperature);
   if (cable.stranding !== 'stranded') return around(solid, cableTolerance);
   const nominal = solid * strandingFactor * (cable.tinned ? coatingFactor : 1);
@@ -95,7 +103,10 @@ function around(nominal: number, tolerance: number): Range<OhmsPerMetre> {
 }
 
 /** A length of cable's conductor, from its resistance per metre. */
-export function resistanceOfLength<T extends number>(perMetre: Known<Range<OhmsPerMetre>>, length: Metres): Known<Range<T>> {
+export function resistanceOfLength<T extends number>(
+  perMetre: Known<Range<OhmsPerMetre>>,
+  length: Metres,
+): Known<Range<T>> {
   if (isUnknown(perMetre)) return perMetre;
   return {
     nominal: (perMetre.nominal * length) as T,

@@ -21,12 +21,7 @@ export interface Pattern {
 }
 
 /** Finds the elimination tree and the room that each column of the factor needs. */
-export function patternOf(
-  size: number,
-  rowStarts: Int32Array,
-  columns: Int32Array,
-  sources: Int32Array,
-): Pattern {
+export function patternOf(size: number, rowStarts: Int32Array, columns: Int32Array, sources: Int32Array): Pattern {
   const parents = new Int32Array(size).fill(-1);
   const visited = new Int32Array(size).fill(-1);
   const columnStarts = new Int32Array(size + 1);

@@ -3,7 +3,15 @@
  * the resistance between the two nodes of a branch follow from one elimination; for a tree it takes linear time.
  */
 import { leastDegreeOrder } from './elimination-order.js';
-import { type Factor, factorOf, type Pattern, patternOf, type SelectedInverse, selectedInverseOf, solveInPlace } from './factor.js';
+import {
+  type Factor,
+  factorOf,
+  type Pattern,
+  patternOf,
+  type SelectedInverse,
+  selectedInverseOf,
+  solveInPlace,
+} from './factor.js';
 
 /** The node that voltages are measured against. */
 export const ground = -1;
@@ -187,7 +195,12 @@ function nodeOrder(nodeCount: number, from: Int32Array, to: Int32Array): Int32Ar
 }
 
 /** Groups of nodes that chosen branches join; ground is the node past the last one. */
-function joinedGroups(nodeCount: number, from: Int32Array, to: Int32Array, chosen: (branch: number) => boolean): Int32Array {
+function joinedGroups(
+  nodeCount: number,
+  from: Int32Array,
+  to: Int32Array,
+  chosen: (branch: number) => boolean,
+): Int32Array {
   const groups = Int32Array.from({ length: nodeCount + 1 }, (_, node) => node);
   for (let branch = 0; branch < from.length; branch++) {
     if (!chosen(branch)) continue;

@@ -1,0 +1,101 @@
+/**
+ * Direct voltages of a powered bus: idle, with every driver off, and driven by one.
+ *
+ * Every level is plus minus minus as the device at the landing sees it, so that a crossed landing sees the opposite of
+ * what its neighbours do. A level moves one way with each value of the circuit, so that it is least and most at
+ * corners; those that can matter are all solved.
+ */
+import type { Known, Range } from '../known.js';
+import type { LandingIndex } from '../network.js';
+import { type Volts, volts } from '../quantity.js';
+import { type BiasCorner, type BusCircuit, type Corner, nominalCorner } from './circuit.js';
+import type { NodalSolution } from './nodal.js';
+import { biasTolerance, lowered, raised, supplyTolerance, terminatorTolerance } from './tolerance.js';
+import { leastDrive } from './transceiver.js';
+
+const strong: BiasCorner = { resistance: lowered(1, biasTolerance), supply: raised(1, supplyTolerance) };
+const weak: BiasCorner = { resistance: raised(1, biasTolerance), supply: lowered(1, supplyTolerance) };
+const attenuating = { terminator: lowered(1, terminatorTolerance), load: 1 } as const;
+const light = { terminator: raised(1, terminatorTolerance), load: 0 } as const;
+
+/**
+ * Bias that pulls one way only is least where it is weak and heavily loaded. Which way the cable's resistance works
+ * depends on the landing: it holds the level up near the bias and lowers it far off.
+ */
+const oneWayCorners: readonly Corner[] = (['low', 'high'] as const).flatMap((run) => [
+  { run, ...attenuating, straight: weak, crossed: weak, rail: 'joined' as const },
+  { run, ...light, straight: strong, crossed: strong, rail: 'joined' as const },
+]);
+
+/** Where bias pulls both ways, the loads may work either way too. */
+const bothWaysCorners: readonly Corner[] = (['low', 'high'] as const).flatMap((run) =>
+  [attenuating, light].flatMap((loads) => [
+    { run, ...loads, straight: weak, crossed: strong, rail: 'joined' as const },
+    { run, ...loads, straight: strong, crossed: weak, rail: 'joined' as const },
+  ]),
+);
+
+const noLevel: Range<Volts> = { nominal: volts(0), low: volts(0), high: volts(0) };
+
+/** The level at every landing with all drivers off: 0 where nothing biases. */
+export function idleLevels(circuit: BusCircuit): Known<Range<Volts>>[] {
+  const { landings } = circuit.bus;
+  if (!landings.some(({ index }) => circuit.isBiased(index))) return landings.map(() => noLevel);
+  const { nominal, corners } = solved(circuit, (corner, solution) => solution.voltages(circuit.biasCurrents(corner)));
+  return landings.map(({ index }) => (circuit.isBiased(index) ? seenAt(circuit, index, nominal, corners) : noLevel));
+}
+
+/**
+ * The level at every landing while the driver at `driver` holds 1.5 V across its own terminals against the bias, as a
+ * driver that just meets TIA-485-A does into 54 ohm or more. The sign is that of the driven bit: positive everywhere
+ * unless a landing is crossed. Landings that the driver does not reach get 0.
+ */
+export function drivenLevels(circuit: BusCircuit, driver: LandingIndex): Known<Range<Volts>>[] {
+  // A crossed driver puts its plus on the minus wire.
+  const swapped = circuit.bus.landings[driver]!.crossed === undefined ? 0 : 1;
+  const [plus, minus] = [2 * driver + swapped, 2 * driver + 1 - swapped];
+  const { nominal, corners } = solved(circuit, (corner, solution) => {
+    const idle = solution.voltages(circuit.biasCurrents(corner));
+    const injected = new Float64Array(idle.length);
+    injected[plus] = 1;
+    injected[minus] = -1;
+    const response = solution.voltages(injected);
+    const resistance = response[plus]! - response[minus]!;
+    // Driven to minus 1.5 V, the sense that the bias works against, and told as a positive level.
+    const current = 0 < resistance ? (-leastDrive - (idle[plus]! - idle[minus]!)) / resistance : 0;
+    return idle.map((voltage, node) => 0 - (voltage + current * response[node]!));
+  });
+  return circuit.bus.landings.map(({ index }) =>
+    circuit.joined(driver, index) ? seenAt(circuit, index, nominal, corners) : noLevel,
+  );
+}
+
+function solved(
+  circuit: BusCircuit,
+  voltagesOf: (corner: Corner, solution: NodalSolution) => Float64Array,
+): { nominal: Float64Array; corners: Float64Array[] } {
+  const at = (corner: Corner) => voltagesOf(corner, circuit.structure.solve(circuit.conductances(corner)));
+  return { nominal: at(nominalCorner), corners: (circuit.crossedBias ? bothWaysCorners : oneWayCorners).map(at) };
+}
+
+/** The difference that the device at a landing sees. */
+function seenAt(
+  circuit: BusCircuit,
+  landing: LandingIndex,
+  nominal: Float64Array,
+  corners: readonly Float64Array[],
+): Known<Range<Volts>> {
+  const missing = circuit.missing(landing);
+  if (missing !== undefined) return { unknown: missing };
+  const sign = circuit.bus.landings[landing]!.crossed === undefined ? 1 : -1;
+  const difference = (voltages: Float64Array) => sign * (voltages[2 * landing]! - voltages[2 * landing + 1]!);
+  const value = difference(nominal);
+  let low = value;
+  let high = value;
+  for (const corner of corners) {
+    const level = difference(corner);
+    low = Math.min(low, level);
+    high = Math.max(high, level);
+  }
+  return { nominal: volts(value), low: volts(low), high: volts(high) };
+}

@@ -1,0 +1,39 @@
+/**
+ * How devices load the pair. One unit load is about 12 kohm from each line to common (TIA-485-A: 1.0 mA at +12 V,
+ * -0.8 mA at -7 V), not across the pair, where it looks like 24 kohm.
+ */
+import { type Known, listed } from '../known.js';
+import type { Bus, Landing, LandingIndex } from '../network.js';
+import { type Ohms, ohms, type Ratio, ratio } from '../quantity.js';
+
+/** What one unit load resists from one line to common. */
+export const unitLoadResistance: Ohms = ohms(12_000);
+
+/** Share of a unit load that a landing hangs on the pair; undefined when nothing states it. A splice hangs none. */
+export function landingLoad(landing: Landing): Ratio | undefined {
+  if (landing.splice !== undefined) return ratio(0);
+  const load = landing.port?.unitLoad;
+  return load !== undefined && 0 <= load ? ratio(load) : undefined;
+}
+
+/** Sum of the unit loads of all ports of a bus, islands too. */
+export function unitLoadsOf(bus: Bus): Known<Ratio> {
+  let sum = 0;
+  for (const landing of bus.landings) {
+    const load = landingLoad(landing);
+    if (load === undefined) return { unknown: missingLoads(bus, bus.landings.keys()) };
+    sum += load;
+  }
+  return ratio(sum);
+}
+
+/** Names what states no load: the device where it is known, else the landing. */
+export function missingLoads(bus: Bus, landings: Iterable<LandingIndex>): string {
+  const names = new Set<string>();
+  for (const index of landings) {
+    const landing = bus.landings[index]!;
+    const device = landing.port && landing.node?.device;
+    if (landingLoad(landing) === undefined) names.add(device?.name ?? landing.name);
+  }
+  return `the unit load of ${listed([...names])}`;
+}
