@@ -86,7 +86,7 @@ if (!isInstalled()) {
 }
 if (!existsSync(ownNode) && !isNewEnough(process.versions.node)) {
   stop(
-    `Node ${oldestNode.join('.')} or later is needed; this is ${process.versions.node}, and npm has no packaged one ` +
-      `for ${process.platform}-${process.arch}. Install a newer Node from https://nodejs.org and start again.`,
+    `Node ${oldestNode.join('.')} or later is needed; this is ${process.versions.node}, and no packaged one runs on ` +
+      `${process.platform}-${process.arch}. Install a newer Node from https://nodejs.org and start again.`,
   );
 }
