@@ -17,3 +17,6 @@ export * from './check.js';
 export * from './rules/index.js';
 export * from './figures/shape.js';
 export { listed } from './known.js';
+export * from './limits/length.js';
+export * from './limits/limit.js';
+export * from './limits/load.js';

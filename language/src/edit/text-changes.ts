@@ -20,7 +20,12 @@ export type TextOf = (file: string) => string | undefined;
  * was made for; edits that only write text need none.
  */
 export function textChangesFor(store: Store | undefined, edits: readonly NetworkEdit[], textOf: TextOf): TextChange[] {
-  const changes = edits.flatMap((edit) => changesFor(store, edit, textOf));
+  // A new terminator takes the place of those that are written, so that nothing is left to remove.
+  const replaced = (edit: NetworkEdit) =>
+    edit.kind === 'unterminate' &&
+    edits.some((other) => other.kind === 'terminate' && other.bus === edit.bus && other.landing === edit.landing);
+  const needed = edits.filter((edit) => !replaced(edit));
+  const changes = needed.flatMap((edit) => changesFor(store, edit, textOf));
   changes.sort((left, right) => left.start - right.start || left.end - right.end);
   return changes.filter((change, index) => index === 0 || (changes[index - 1] as TextChange).file !== change.file || (changes[index - 1] as TextChange).end <= change.start);
 }
@@ -107,16 +112,13 @@ function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf: TextOf
   switch (edit.kind) {
     case 'terminate': {
       const text = edit.means === 'switch' ? 'terminate switch' : resistorText(edit.resistance, edit.capacitance);
-      const written = landing.terminations.flatMap(({ place }) => place ?? [])[0] ?? landing.missingSwitch;
-      const changes = [written ? replace(written, text) : append(text)];
+      const [first, ...others] = writtenTerminators(landing);
+      const changes = [first ? replace(first, text) : append(text), ...others.map((place) => removal(place, textOf))];
       if (edit.means === 'switch' && landing.switchedOff) changes.push(removal(landing.switchedOff, textOf));
       return changes;
     }
-    case 'unterminate': {
-      const places = landing.terminations.flatMap(({ place }) => place ?? []);
-      if (landing.missingSwitch) places.push(landing.missingSwitch);
-      return places.map((place) => removal(place, textOf));
-    }
+    case 'unterminate':
+      return writtenTerminators(landing).map((place) => removal(place, textOf));
     case 'set-address':
       return [landing.address ? replace(landing.address.place, String(edit.address)) : append(`address ${edit.address}`)];
     case 'uncross':
@@ -132,6 +134,12 @@ function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf: TextOf
       return [newStatement(bus, biasText(landing, edit.up, edit.down), textOf)];
   }
 }
+
+/** Where a landing is said to be terminated, a switch that is not there included. */
+const writtenTerminators = ({ terminations, missingSwitch }: Landing): Place[] => [
+  ...terminations.flatMap(({ place }) => place ?? []),
+  ...(missingSwitch ? [missingSwitch] : []),
+];
 
 const resistorText = (resistance: number, capacitance: number | undefined) =>
   `terminate resistor ${plainNumber(resistance)} ohm${capacitance === undefined ? '' : ` capacitor ${plainNumber(capacitance * 1e9)} nF`}`;

@@ -55,8 +55,11 @@ function syntaxProblems(result: ParseResult, text: string): SyntaxProblem[] {
   for (const { offset, length } of result.lexerErrors.slice(0, mostProblems)) {
     problems.push({ message: strayTextMessage(text.slice(offset, offset + length)), start: offset, end: offset + length });
   }
+  const strayEnds = problems.map(({ end }) => end);
   for (const error of result.parserErrors.slice(0, mostProblems)) {
     const [start, end] = placeOf(error, text);
+    // What follows a stray character on its line is out of place for that reason alone.
+    if (strayEnds.some((stray) => stray <= start && !text.slice(stray, start).includes('\n'))) continue;
     problems.push({ message: error.message, start, end });
   }
   return problems.sort((left, right) => left.start - right.start);

@@ -1,3 +1,10 @@
 import type { Rule } from '../rule.js';
+import { biasDoubled } from './bias-doubled.js';
+import { biasMissing } from './bias-missing.js';
+import { busTooLong } from './bus-too-long.js';
+import { loadOverBudget } from './load-over-budget.js';
+import { rateTooFastForLength } from './rate-too-fast-for-length.js';
+import { toleranceClose } from './tolerance-close.js';
 
-export const loadRules: readonly Rule[] = [];
+/** Length, rate, load and bias. */
+export const loadRules: readonly Rule[] = [busTooLong, toleranceClose, rateTooFastForLength, loadOverBudget, biasMissing, biasDoubled];

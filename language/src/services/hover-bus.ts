@@ -1,0 +1,68 @@
+/** What hovers say about a bus, its landings and its runs, all taken from the bus's study. */
+import { type BusStudy, formatOhms, isUnknown, type Landing, type LandingIndex, ohms, type Run } from '@fieldpair/shared';
+import { documented } from './hover-catalogue.js';
+import { endsText, kindText, literal, loadText, ohmsText, rangeText, secondsText, terminationText, voltsText } from './words.js';
+
+export function runFacts(study: BusStudy, run: Run): string[] {
+  const { bus, shape } = study;
+  const nameOf = (index: LandingIndex | undefined) => literal(index === undefined ? 'nowhere' : (bus.landings[index]?.name ?? 'nowhere'));
+  const what = run.spare ? 'spare run' : run.tap ? 'tap' : 'run';
+  const cable = run.cable ? ` on ${literal(run.cable.name)}` : '';
+  const facts = [`**${study.lengthText(run.length)}** ${what} from ${nameOf(run.from)} to ${nameOf(run.to)}${cable}`];
+  const rows: string[] = [];
+  if (run.built) rows.push(`built ${study.lengthText(run.length)}, planned ${study.lengthText(run.planned)}`);
+  const distance = run.to === undefined || run.spare ? undefined : shape.distance[run.to];
+  if (distance !== undefined) rows.push(`along the cable from ${nameOf(0)}: ${study.lengthText(distance)}`);
+  const one = study.runResistance(run);
+  const both = isUnknown(one) ? one : { nominal: ohms(2 * one.nominal), low: ohms(2 * one.low), high: ohms(2 * one.high) };
+  rows.push(`resistance out and back: ${rangeText(both, formatOhms)}`);
+  rows.push(`delay: ${secondsText(study.runDelay(run))}`);
+  return [...facts, list(rows)];
+}
+
+export function landingFacts(study: BusStudy, landing: Landing): string[] {
+  const { bus, shape } = study;
+  const { node, port, index } = landing;
+  const lines = node ? documented('node', node) : [`**splice ${literal(landing.name)}**`];
+  const rows: string[] = [];
+  if (node?.device) {
+    const label = node.device.label === undefined ? '' : `, ${literal(node.device.label)}`;
+    rows.push(`device ${literal(node.device.name)}${label}${node.revision ? `, revision ${literal(node.revision.value)}` : ''}`);
+  }
+  if (port) rows.push(`port ${literal(port.name)}`);
+  if (landing.address) rows.push(`address ${landing.address.value}`);
+  const distance = shape.distance[index];
+  if (distance !== undefined) rows.push(`along the cable from ${literal(bus.landings[0]?.name ?? '')}: ${study.lengthText(distance)}`);
+  if (shape.ends?.includes(index)) rows.push('an end of the bus');
+  const neighbours = landing.runs.flatMap((one) => {
+    const run = bus.runs[one];
+    const other = run && (run.from === index ? run.to : run.from);
+    const name = other === undefined ? undefined : bus.landings[other]?.name;
+    return run && name !== undefined ? [`${literal(name)} (${study.lengthText(run.length)})`] : [];
+  });
+  if (neighbours.length) rows.push(`beside it: ${neighbours.join(', ')}`);
+  const terminations = terminationText(landing);
+  if (terminations !== undefined) rows.push(`terminated: ${terminations}`);
+  const meter = study.meter[index];
+  if (meter) rows.push(`meter across the pair, unpowered: ${ohmsText(meter)}`);
+  const idle = study.idle[index];
+  if (idle) rows.push(`idle level: ${voltsText(idle)}`);
+  const delay = study.delay[index];
+  if (delay !== undefined) rows.push(`delay from ${literal(bus.landings[0]?.name ?? '')}: ${secondsText(delay)}`);
+  return [...lines, list(rows)];
+}
+
+export function busFacts(study: BusStudy): string[] {
+  const { bus } = study;
+  const rows = [
+    kindText(study),
+    `${study.lengthText(study.length)} of cable, ${bus.landings.length} ${bus.landings.length === 1 ? 'landing' : 'landings'}`,
+    literal(endsText(study)),
+    `loop resistance between the ends: ${ohmsText(study.loopResistance)}`,
+    `load: ${loadText(study.unitLoads)}`,
+  ];
+  if (bus.cable) rows.push(`on ${literal(bus.cable.name)}`);
+  return [...documented('bus', bus), list(rows)];
+}
+
+const list = (rows: readonly string[]) => rows.map((row) => `- ${row}`).join('\n');

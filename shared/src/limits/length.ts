@@ -1,0 +1,59 @@
+/** How long a bus may be, and how fast for its length. */
+import type { BusStudy } from '../figures/study.js';
+import type { Cable } from '../network.js';
+import { gaugeOfArea } from '../physics/conductor.js';
+import { metresPerFoot } from '../quantity.js';
+import type { Limit } from './limit.js';
+
+/** 4,000 ft; the same guidance is printed as 1,200 m, which is 20 m less. */
+const rs485Length: Limit = {
+  value: 4000 * metresPerFoot,
+  meaning: 'the most that an RS-485 bus should run, by guidance',
+  source: 'TIA/EIA-422-B annex A.1.1 (informative), as quoted for TIA-485-A: 1200 m (4000 ft) up to 90 kbit/s',
+  strength: 'guidance',
+};
+
+/** Written for 9600 bit/s and less with AWG 26 or thicker; for 19200 the guide gives no number. */
+const modbusTrunk: Limit = {
+  value: 1000,
+  meaning: 'the most that a Modbus trunk may run at up to 9600 bit/s',
+  source: 'MODBUS over Serial Line V1.02, 3.4.3',
+  strength: 'required',
+};
+
+const mstpSegment: Limit = {
+  value: 4000 * metresPerFoot,
+  meaning: 'the most that an MS/TP segment should run',
+  source: 'ASHRAE 135-2004 clause 9.2 (as quoted publicly): 1200 m (4000 ft) recommended with 18 AWG',
+  strength: 'guidance',
+};
+
+export const gaugeOf = (cable: Cable | undefined): number | undefined =>
+  cable?.gauge ?? (cable?.area === undefined ? undefined : gaugeOfArea(cable.area));
+
+/** The length limit of an RS-485 bus; undefined for other kinds. */
+export function lengthLimit({ bus }: BusStudy): Limit | undefined {
+  switch (bus.kind) {
+    case 'modbus-rtu': {
+      const thick = bus.runs.every(({ cable }) => (gaugeOf(cable) ?? Number.POSITIVE_INFINITY) <= 26);
+      return bus.rate && bus.rate.value <= 9600 && thick ? modbusTrunk : rs485Length;
+    }
+    case 'bacnet-mstp':
+      return mstpSegment;
+    case 'rs485':
+    case 'peer-485':
+      return rs485Length;
+    default:
+      return undefined;
+  }
+}
+
+/** Length times rate, in metres times bits per second. Above 90 kbit/s the allowed length falls as the rate grows. */
+export const lengthTimesRate: Limit = {
+  value: 1e8,
+  meaning: 'the most that length times rate should be on RS-485',
+  source: 'TIA/EIA-422-B annex A.1.1 (informative): the length falls tenfold per decade above 90 kbit/s',
+  strength: 'guidance',
+};
+/** Below this the copper's resistance limits the length, not the rate. */
+export const slowRate = 90_000;

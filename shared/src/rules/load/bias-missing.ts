@@ -1,0 +1,108 @@
+import { ohms } from '../../quantity.js';
+import type { BusRule } from '../rule.js';
+
+/** Keeps 200 mV on two terminators of 120 ohm with a full load, and is inside the 450 to 650 ohm of Modbus. */
+const usualBias = ohms(510);
+
+/** Ports that say `bias needed` against what biases the bus. */
+export const biasMissing: BusRule = {
+  id: 'bias-missing',
+  severity: 'error',
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp'],
+  scope: 'bus',
+  check: (study, report) => {
+    const { bus } = study;
+    if (bus.damaged || bus.biases.length > 0) return;
+    const needy = bus.landings.filter(({ port }) => port?.needsBias);
+    const [first] = needy;
+    if (!first) return;
+    const others = needy.length > 1 ? ` and ${needy.length - 1} more` : '';
+    report({
+      message: `${first.name}${others} on bus ${bus.name} needs a biased line, and nothing biases it; add bias at one place, best at the head`,
+      place: bus.place,
+      related: needy.map(({ name, place }) => ({ message: `${name} needs bias`, place })),
+      fixes: () => {
+        const { head } = study;
+        if (!head) return [];
+        return [{ title: `Bias the pair at ${head.name} with ${usualBias} ohm`, safe: false, edits: [{ kind: 'add-bias', bus: bus.index, landing: head.index, up: usualBias, down: usualBias }] }];
+      },
+    });
+  },
+  explanation: {
+    what: 'A device needs a biased line, and no place of the bus biases it.',
+    why: 'With every driver off the pair floats between the thresholds of the receiver, which then reads noise as characters.',
+    field: 'Phantom characters between frames, first bytes lost, errors that vanish when a service tool with its own bias is plugged in.',
+    mend: 'Bias at one place, usually the head: one resistor from plus up to 5 V, one from minus down to common.',
+    bad: `cable Pair22 {
+  conductor 22 AWG stranded
+  twisted pairs 1
+  shield foil drain
+  impedance 120 ohm
+}
+device Panel {
+  role head
+  port field : rs485 {
+    terminals + "D+" - "D-" shield "SH"
+    load 1
+    terminator switch 120 ohm
+  }
+}
+device Board {
+  port field : rs485 {
+    terminals + "D+" - "D-" shield "SH"
+    load 1/8
+    terminator switch 120 ohm
+    address dial 1..247
+    bias needed
+  }
+}
+store northgate {
+  node head : Panel
+  bus cases : modbus-rtu 19200 8E1 on Pair22 {
+    from head terminate switch
+    40 ft to a : Board address 1
+    40 ft to b : Board address 2 terminate switch
+    shield earthed at head
+    colours + white - blue
+  }
+}
+`,
+    good: `cable Pair22 {
+  conductor 22 AWG stranded
+  twisted pairs 1
+  shield foil drain
+  impedance 120 ohm
+}
+device Panel {
+  role head
+  port field : rs485 {
+    terminals + "D+" - "D-" shield "SH"
+    load 1
+    terminator switch 120 ohm
+  }
+}
+device Board {
+  port field : rs485 {
+    terminals + "D+" - "D-" shield "SH"
+    load 1/8
+    terminator switch 120 ohm
+    address dial 1..247
+    bias needed
+  }
+}
+store northgate {
+  node head : Panel
+  bus cases : modbus-rtu 19200 8E1 on Pair22 {
+    from head terminate switch
+    40 ft to a : Board address 1
+    40 ft to b : Board address 2 terminate switch
+    shield earthed at head
+    colours + white - blue
+    bias at head 510 ohm
+  }
+}
+`,
+    sources: ['MODBUS over Serial Line V1.02, 3.4.6'],
+    since: '0.1.0',
+  },
+};
