@@ -5,7 +5,7 @@
  * and findings) and `build/` (from the tree to the network).
  */
 export type { NameKind, NameUse, SourceText } from './build/source.js';
-export { nameText } from './build/suggest.js';
+export { nameText, nearest } from './build/suggest.js';
 export { type TextChange, textChangesFor } from './edit/text-changes.js';
 export { formatText } from './format/format.js';
 export { readSheet } from './read/read-sheet.js';
