@@ -18,8 +18,11 @@ export const syntax: TextRule = {
     mend:
       'Write what the message says is due here. Each statement begins with its keyword or with a length; names ' +
       'that are keywords or hold other characters than letters, digits and underscores stand in quotes.',
-    bad: `store northgate {
-  node head ; DriveBoard
+    bad: `device DriveBoard {
+  port field : rs485
+}
+store northgate {
+  node head DriveBoard
 }
 `,
     good: `device DriveBoard {

@@ -15,9 +15,9 @@ export const waiverStale: TextRule = {
 }
 store northgate {
   bus chillers : modbus-rtu {
-    from compressor1 : DriveBoard address 1
-    38 ft to compressor2 : DriveBoard address 2
-    waive address-missing at compressor1 because "address not yet assigned, agreed in change 41"
+    from compressor1 : DriveBoard terminate resistor 120 ohm
+    38 ft to compressor2 : DriveBoard terminate resistor 120 ohm
+    waive end-unterminated at compressor1 because "terminator on order, agreed in change 41"
   }
 }
 `,
@@ -27,8 +27,8 @@ store northgate {
 store northgate {
   bus chillers : modbus-rtu {
     from compressor1 : DriveBoard
-    38 ft to compressor2 : DriveBoard address 2
-    waive address-missing at compressor1 because "address not yet assigned, agreed in change 41"
+    38 ft to compressor2 : DriveBoard terminate resistor 120 ohm
+    waive end-unterminated at compressor1 because "terminator on order, agreed in change 41"
   }
 }
 `,

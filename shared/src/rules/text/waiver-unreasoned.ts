@@ -18,8 +18,8 @@ export const waiverUnreasoned: TextRule = {
 store northgate {
   bus chillers : modbus-rtu {
     from compressor1 : DriveBoard
-    38 ft to compressor2 : DriveBoard address 2
-    waive address-missing at compressor1
+    38 ft to compressor2 : DriveBoard terminate resistor 120 ohm
+    waive end-unterminated at compressor1
   }
 }
 `,
@@ -29,8 +29,8 @@ store northgate {
 store northgate {
   bus chillers : modbus-rtu {
     from compressor1 : DriveBoard
-    38 ft to compressor2 : DriveBoard address 2
-    waive address-missing at compressor1 because "address not yet assigned, agreed in change 41"
+    38 ft to compressor2 : DriveBoard terminate resistor 120 ohm
+    waive end-unterminated at compressor1 because "terminator on order, agreed in change 41"
   }
 }
 `,
