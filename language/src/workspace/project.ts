@@ -50,6 +50,8 @@ export class Project {
   /** Files that could not be read, with the reason; asked for again after any change. */
   readonly #absent = new Map<string, { problem: string; missing: boolean }>();
   readonly #members = new Set<string>();
+  /** Files that continue a store of another file; follows #entries. */
+  readonly #continuing = new Set<string>();
   readonly #units = new Map<string, Unit>();
 
   constructor(host: FileHost, settings: CheckSettings = {}) {
@@ -75,6 +77,7 @@ export class Project {
     this.#members.delete(file);
     this.#entries.delete(file);
     this.#absent.delete(file);
+    this.#continuing.delete(file);
   }
 
   files(): string[] {
@@ -162,6 +165,7 @@ export class Project {
       const given = next.text === undefined ? this.#host.read(next.file) : { text: next.text };
       if ('problem' in given) {
         this.#entries.delete(next.file);
+        this.#continuing.delete(next.file);
         this.#absent.set(next.file, { problem: given.problem, missing: given.missing ?? false });
         continue;
       }
@@ -169,7 +173,10 @@ export class Project {
       if (known?.source.text === given.text) continue;
       const source: SourceText = { file: next.file, text: given.text, ...readSheet(given.text) };
       const imports = readImports(source, this.#host);
-      this.#entries.set(next.file, { source, catalogue: buildCatalogue(source), imports });
+      const entry: Entry = { source, catalogue: buildCatalogue(source), imports };
+      this.#entries.set(next.file, entry);
+      if (storesIn(entry).some(({ continued }) => continued)) this.#continuing.add(next.file);
+      else this.#continuing.delete(next.file);
       for (const { target } of imports) {
         if (target !== undefined && !this.#entries.has(target)) pending.push({ file: target, text: undefined });
       }
@@ -240,7 +247,7 @@ export class Project {
     };
     gather(home, (store) => !store.continued);
     parts.splice(1); // A second store of the same name has its own finding.
-    for (const file of [...this.#entries.keys()].filter((one) => storesIn(this.#entries.get(one)).some((store) => store.continued)).sort()) {
+    for (const file of [...this.#continuing].sort()) {
       if (this.#homeOf(file, name) === home) gather(file, (store) => store.continued);
     }
     return parts;

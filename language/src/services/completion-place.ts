@@ -1,0 +1,126 @@
+/** What may stand at the cursor, told from the words in front of it: enough even in half-typed statements. */
+const tokenPattern = /\/\/[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)|"(?:\\.|[^"\\\r\n])*"?|\d+(?:\.\d+)?|[A-Za-z_]\w*(?:-\w+)*|\S/g;
+
+/** Statements are short; what stands further in front does not decide what may follow. In UTF-16 units. */
+const furthest = 2000;
+
+export interface CompletionPlace {
+  /** Where the word that is being typed starts; the cursor's place when there is none. */
+  readonly start: number;
+  readonly due: Due;
+}
+
+export type Due =
+  | { readonly what: 'nothing' | 'cable' | 'device' | 'node' | 'landed' | 'kind' | 'address' | 'rule' }
+  | { readonly what: 'port'; readonly node: string }
+  | { readonly what: 'revision'; readonly node?: string }
+  | { readonly what: 'unit'; readonly units: readonly string[] }
+  | { readonly what: 'word'; readonly words: readonly string[] };
+
+export function completionPlace(text: string, offset: number): CompletionPlace {
+  const start = offset - (/[\w-]*$/.exec(text.slice(Math.max(0, offset - 200), offset))?.[0].length ?? 0);
+  const partial = text.slice(start, offset);
+  // A unit may follow its number without a space, but a number itself is nobody's beginning of a name.
+  if (/^\d/.test(partial)) return { start: offset, due: { what: 'nothing' } };
+  const from = text.lastIndexOf('\n', Math.max(0, start - furthest)) + 1;
+  const all = text.slice(from, start).match(tokenPattern) ?? [];
+  if (insideComment(all.at(-1), text, start)) return { start, due: { what: 'nothing' } };
+  return { start, due: dueAfter(all.filter((token) => !token.startsWith('//') && !token.startsWith('/*'))) };
+}
+
+function insideComment(last: string | undefined, text: string, start: number): boolean {
+  if (last?.startsWith('//')) return !/[\n\r]/.test(text.slice(text.lastIndexOf('//', start), start));
+  if (last?.startsWith('/*')) return !last.endsWith('*/');
+  return last?.startsWith('"') === true && (last.length === 1 || !last.endsWith('"'));
+}
+
+function dueAfter(tokens: readonly string[]): Due {
+  const [last = '', second = '', third = ''] = [tokens.at(-1), tokens.at(-2), tokens.at(-3)];
+  if (last === '.') return /^["A-Za-z_]/.test(second) ? { what: 'port', node: second } : { what: 'nothing' };
+  switch (last) {
+    case 'to':
+      // `560 ohm to + …` gives the two resistors of a bias, not a landing; its signs are keywords.
+      return { what: 'node' };
+    case 'from':
+      return { what: 'node' };
+    case 'at':
+      return { what: 'landed' };
+    case 'on':
+      return { what: 'cable' };
+    case 'speaks':
+      return { what: 'kind' };
+    case 'waive':
+      return { what: 'rule' };
+    case 'address':
+      return { what: 'address' };
+    case 'role':
+      return { what: 'word', words: ['head', 'node', 'repeater'] };
+    case 'polarity':
+      return { what: 'word', words: ['required', 'free'] };
+    case ':': {
+      const declares = /^"/.test(second) ? tokens.at(-4) : third;
+      return { what: declares === 'bus' || declares === 'port' ? 'kind' : 'device' };
+    }
+    case 'revision': {
+      const node = nodeBefore(tokens);
+      return node === undefined ? { what: 'revision' } : { what: 'revision', node };
+    }
+    case ',':
+      return /^[a-z]/.test(second) && statementOf(tokens) === 'speaks' ? { what: 'kind' } : { what: 'nothing' };
+    default:
+      break;
+  }
+  if (/^\d/.test(last)) return unitsAfter(tokens);
+  return { what: 'nothing' };
+}
+
+/** The node whose landing or declaration the cursor is in. */
+function nodeBefore(tokens: readonly string[]): string | undefined {
+  for (let at = tokens.length - 1; at > 0; at--) {
+    const token = tokens[at - 1] as string;
+    if (token === 'node' || token === 'from' || token === 'to') return tokens[at];
+    if (token === '{' || token === '}') return undefined;
+  }
+  return undefined;
+}
+
+const lengths = ['ft', 'm', 'in'];
+const unitsByWord: ReadonlyMap<string, readonly string[]> = new Map([
+  ['conductor', ['AWG', 'mm2']],
+  ['impedance', ['ohm']],
+  ['capacitance', ['pF/ft', 'pF/m', 'nF/km', 'pF']],
+  ['velocity', ['%']],
+  ['resistance', ['ohm/km', 'ohm/kft', 'ohm/m']],
+  ['resistor', ['ohm', 'kohm']],
+  ['terminator', ['ohm']],
+  ['bias', ['ohm', 'kohm']],
+  ['capacitor', ['nF', 'uF', 'pF']],
+  ['source', ['V']],
+  ['rates', ['bit/s', 'kbit/s']],
+  ['edge', ['ns', 'us']],
+  ['ambient', ['degC', 'degF']],
+  ['built', lengths],
+]);
+const withoutUnit = new Set(['address', 'load', 'pairs', 'kind', 'bus', 'network']);
+
+function unitsAfter(tokens: readonly string[]): Due {
+  const word = statementOf(tokens);
+  if (word !== undefined && withoutUnit.has(word)) return { what: 'nothing' };
+  return { what: 'unit', units: (word === undefined ? undefined : unitsByWord.get(word)) ?? lengths };
+}
+
+/** The nearest word in front that says what a value is of; undefined where a run starts with its length. */
+function statementOf(tokens: readonly string[]): string | undefined {
+  if (tokens.at(-2) === '.' || tokens.at(-2) === '/') return 'load';
+  for (let at = tokens.length - 2; at >= 0 && tokens.length - at < 14; at--) {
+    const token = tokens[at] as string;
+    if (unitsByWord.has(token) || withoutUnit.has(token) || token === 'speaks') {
+      // A word whose value is complete is the end of its statement, and a length begins the next one.
+      const value = tokens.slice(at + 1, -1);
+      const ended = value.some((one) => /^\d/.test(one)) && token !== 'bias' && token !== 'rates' && token !== 'bus';
+      return ended || (token === 'bus' && value.includes('{')) ? undefined : token;
+    }
+    if (token === '{' || token === '}') return undefined;
+  }
+  return undefined;
+}

@@ -1,0 +1,144 @@
+/**
+ * Completion: keywords by the grammar, through Langium; names, addresses, units and words by what is in scope.
+ */
+import { type BusInStore, contains, type Desk } from './desk.js';
+import { busKinds, portServes, ruleIds, servingPorts, type StoreNode } from '@fieldpair/shared';
+import type { LangiumDocument } from 'langium';
+import { DefaultCompletionProvider, type LangiumServices } from 'langium/lsp';
+import { type CompletionItem, CompletionItemKind, type CompletionList, type CompletionParams } from 'vscode-languageserver';
+import { nameText } from '../build/suggest.js';
+import { unquote } from '../read/text-value.js';
+import { completionPlace, type Due } from './completion-place.js';
+
+interface Offer {
+  /** What is written; names are quoted where they need it. */
+  readonly text: string;
+  readonly kind: CompletionItemKind;
+  readonly detail?: string | undefined;
+}
+
+export class Completion extends DefaultCompletionProvider {
+  readonly #desk: Desk;
+  override readonly completionOptions = { triggerCharacters: ['.', ' '] };
+
+  constructor(services: LangiumServices, desk: Desk) {
+    super(services);
+    this.#desk = desk;
+  }
+
+  override async getCompletion(document: LangiumDocument, params: CompletionParams): Promise<CompletionList | undefined> {
+    const file = document.uri.toString();
+    const offset = document.textDocument.offsetAt(params.position);
+    const { start, due } = completionPlace(document.textDocument.getText(), offset);
+    const range = { start: document.textDocument.positionAt(start), end: params.position };
+    const offers = offersFor(this.#desk, file, offset, due);
+    const items = offers.map(({ text, kind, detail }, index): CompletionItem => ({
+      label: text,
+      kind,
+      ...(detail === undefined ? {} : { detail }),
+      // What fits best was put first.
+      sortText: `0${String(index).padStart(5, '0')}`,
+      filterText: text,
+      textEdit: { range, newText: text },
+    }));
+    // After a space only what the place asks for: a list at every space would be in the way of typing.
+    if (params.context?.triggerCharacter !== undefined) return { isIncomplete: false, items };
+    const keywords = await super.getCompletion(document, params);
+    return { isIncomplete: keywords?.isIncomplete ?? false, items: [...items, ...(keywords?.items ?? [])] };
+  }
+}
+
+const names = (list: Iterable<{ readonly name: string; readonly label?: string }>, kind: CompletionItemKind): Offer[] =>
+  [...list].map(({ name, label }) => ({ text: nameText(name), kind, detail: label }));
+const plain = (words: readonly string[], kind: CompletionItemKind = CompletionItemKind.Value): Offer[] =>
+  words.map((text) => ({ text, kind }));
+
+function offersFor(desk: Desk, file: string, offset: number, due: Due): Offer[] {
+  const { project } = desk;
+  const inside = desk.busAt(file, offset);
+  switch (due.what) {
+    case 'nothing':
+      return [];
+    case 'cable':
+      return names(project.catalogueOf(file).flatMap(({ cables }) => [...cables.values()]), CompletionItemKind.Constant);
+    case 'device': {
+      const devices = project.catalogueOf(file).flatMap((one) => [...one.devices.values()]);
+      const kind = inside?.bus.kind;
+      const fits = kind ? devices.filter(({ ports }) => ports.some((port) => portServes(port, kind))) : devices;
+      return names([...fits, ...devices.filter((one) => !fits.includes(one))], CompletionItemKind.Class);
+    }
+    case 'node':
+      return nodeOffers(desk, file, inside);
+    case 'landed':
+      return (inside?.bus.landings ?? []).map((one) => ({
+        text: nameText(one.splice ?? one.node?.name ?? one.name),
+        kind: CompletionItemKind.Variable,
+      }));
+    case 'port':
+      return portOffers(nodeNamed(desk, file, due.node), inside);
+    case 'revision': {
+      const node = due.node === undefined ? undefined : nodeNamed(desk, file, due.node);
+      return plain((node?.device?.revisions ?? []).map(nameText), CompletionItemKind.EnumMember);
+    }
+    case 'kind':
+      return plain(busKinds, CompletionItemKind.EnumMember);
+    case 'address':
+      return addressOffers(inside, offset);
+    case 'unit':
+      return plain(due.units, CompletionItemKind.Unit);
+    case 'rule':
+      return plain([...ruleIds].sort(), CompletionItemKind.EnumMember);
+    case 'word':
+      return plain(due.words, CompletionItemKind.EnumMember);
+  }
+}
+
+/** Nodes that are not landed yet come first: most landings are new ones. */
+function nodeOffers(desk: Desk, file: string, inside: BusInStore | undefined): Offer[] {
+  const nodes = (inside ? [inside.store] : desk.project.storesOf(file)).flatMap((store) => store.nodes);
+  const landed = new Set(inside?.bus.landings.flatMap(({ node }) => node?.name ?? []));
+  const ordered = [...nodes.filter(({ name }) => !landed.has(name)), ...nodes.filter(({ name }) => landed.has(name))];
+  const splices = inside?.bus.landings.flatMap(({ splice }) => splice ?? []) ?? [];
+  return [
+    ...ordered.map(({ name, device }) => ({ text: nameText(name), kind: CompletionItemKind.Variable, detail: device?.name })),
+    ...splices.map((splice) => ({ text: nameText(splice), kind: CompletionItemKind.Variable, detail: 'splice' })),
+  ];
+}
+
+function nodeNamed(desk: Desk, file: string, written: string): StoreNode | undefined {
+  const name = written.startsWith('"') ? unquote(written) : written;
+  return desk.project
+    .storesOf(file)
+    .flatMap((store) => store.nodes)
+    .find((node) => node.name === name);
+}
+
+/** Ports that fit the bus come first, then those that are reserved or twins, then the others. */
+function portOffers(node: StoreNode | undefined, inside: BusInStore | undefined): Offer[] {
+  if (!node?.device) return [];
+  const { fit, poor } = servingPorts(node, { kind: inside?.bus.kind });
+  const others = node.device.ports.filter((port) => !fit.includes(port) && !poor.includes(port));
+  return [...fit, ...poor, ...(fit.length + poor.length ? [] : others)].map(({ name, kind }) => ({
+    text: nameText(name),
+    kind: CompletionItemKind.Property,
+    detail: kind,
+  }));
+}
+
+/** The next free ones, counted on from the nearest address in front. */
+function addressOffers(inside: BusInStore | undefined, offset: number): Offer[] {
+  if (!inside) return plain(['dial', 'switches', 'software'], CompletionItemKind.EnumMember);
+  const { landings } = inside.bus;
+  const used = new Set(landings.flatMap(({ address }) => address?.value ?? []));
+  const here = landings.find(({ visits }) => visits.some(({ place }) => contains(place, offset)));
+  const before = landings.findLast(({ address }) => address && address.place.end < offset)?.address?.value ?? 0;
+  const { low, high } = here?.port?.address ?? { low: 1, high: 247 };
+  const free: string[] = [];
+  for (let address = Math.max(low, before + 1); address <= high && free.length < 5; address++) {
+    if (!used.has(address)) free.push(String(address));
+  }
+  for (let address = low; address <= Math.min(high, before) && free.length < 5; address++) {
+    if (!used.has(address)) free.push(String(address));
+  }
+  return plain(free);
+}

@@ -1,0 +1,53 @@
+/** Inlay hints: how far along the cable a landing is, which landings are the ends, which addresses are left out. */
+import type { BusStudy, Landing } from '@fieldpair/shared';
+import type { InlayHint, Range } from 'vscode-languageserver';
+import type { Desk } from './desk.js';
+
+export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] {
+  const start = desk.offsetOf(file, range.start);
+  const end = desk.offsetOf(file, range.end);
+  const { hints: wanted } = desk.settings;
+  const found: InlayHint[] = [];
+  const add = (offset: number, label: string, tooltip: string) => {
+    if (offset < start || end < offset) return;
+    const position = desk.rangeOf({ file, start: offset, end: offset }).start;
+    found.push({ position, label, tooltip, paddingLeft: true });
+  };
+  for (const one of desk.busesIn(file)) {
+    const study = desk.studyOf(one);
+    const gaps = wanted.addressGaps ? addressGaps(study) : new Map<Landing, string>();
+    const origin = one.bus.landings[0]?.name ?? '';
+    for (const landing of one.bus.landings) {
+      const visit = landing.visits[0];
+      if (!visit || visit.place.file !== file) continue;
+      const gap = gaps.get(landing);
+      if (gap !== undefined && landing.address) {
+        add(landing.address.place.end, gap, 'Addresses between the landing before and this one that nothing on this bus has');
+      }
+      const distance = study.shape.distance[landing.index];
+      if (wanted.distance && distance !== undefined && landing.index !== 0) {
+        add(visit.place.end, study.lengthText(distance), `Along the cable from ${origin}`);
+      }
+      if (wanted.ends && study.shape.ends?.includes(landing.index)) add(visit.place.end, 'END', `An end of bus ${one.bus.name}`);
+    }
+  }
+  return found;
+}
+
+/** For landings whose address is more than one above that of the addressed landing before. */
+function addressGaps({ bus }: BusStudy): Map<Landing, string> {
+  const gaps = new Map<Landing, string>();
+  const used = [...new Set(bus.landings.flatMap(({ address }) => address?.value ?? []))].sort((left, right) => left - right);
+  const rank = new Map(used.map((address, index) => [address, index]));
+  let previous: number | undefined;
+  for (const landing of bus.landings) {
+    const address = landing.address?.value;
+    if (address === undefined) continue;
+    // Neighbours in the text whose addresses follow each other on the whole bus: nothing lies between them.
+    if (previous !== undefined && previous + 1 < address && (rank.get(previous) ?? 0) + 1 === rank.get(address)) {
+      gaps.set(landing, previous + 2 === address ? `${previous + 1} unused` : `${previous + 1} to ${address - 1} unused`);
+    }
+    previous = address;
+  }
+  return gaps;
+}
