@@ -60,7 +60,7 @@ export interface BusStudy {
   /** Time of one bit; unknown without a rate. */
   readonly bitTime: Known<Seconds>;
   /** A length in the unit of this bus's text (or of the reader's choice). */
-  lengthText(length: Metres): string;
+  readonly lengthText: (length: Metres) => string;
 }
 
 export interface StudyOptions {
@@ -229,7 +229,5 @@ class LazyStudy implements BusStudy {
     return rate !== undefined && 0 < rate ? seconds(1 / rate) : { unknown: 'the rate of the bus' };
   }
 
-  lengthText(length: Metres): string {
-    return formatLength(length, this.lengthUnit);
-  }
+  readonly lengthText = (length: Metres): string => formatLength(length, this.lengthUnit);
 }
