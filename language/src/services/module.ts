@@ -22,7 +22,7 @@ import {
 import type { Connection, TextEdit } from 'vscode-languageserver';
 import { FieldpairGeneratedModule, FieldpairGeneratedSharedModule } from '../generated/langium/module.js';
 import { FieldpairModule } from '../read/langium-module.js';
-import { codeActions, fixAllKind } from './code-actions.js';
+import { codeActions } from './code-actions.js';
 import { codeLenses } from './code-lens.js';
 import { Completion } from './completion.js';
 import type { Desk } from './desk.js';
@@ -37,7 +37,7 @@ import { symbols } from './symbols.js';
 /** The workspace's files are the project's business. */
 class NoWorkspace extends DefaultWorkspaceManager {
   override initialize(): void {
-    this.folders = undefined;
+    this.folders = [];
   }
 }
 
@@ -112,7 +112,7 @@ function editorModule(desk: Desk, failed: (error: unknown) => void): Module<Lang
         getDocumentHighlight: (document, { position }) => answer(document, (file) => highlights(desk, file, position)),
       }),
       DocumentLinkProvider: () => ({ getDocumentLinks: (document) => answer(document, (file) => links(desk, file)) ?? [] }),
-      DocumentSymbolProvider: () => ({ getSymbols: (document) => answer(document, (file) => symbols(desk, file)) }),
+      DocumentSymbolProvider: () => ({ getSymbols: (document) => answer(document, (file) => symbols(desk, file)) ?? [] }),
       FoldingRangeProvider: (services) => new DefaultFoldingRangeProvider(services),
       Formatter: () => ({
         formatDocument: (document) => edits(document, (file) => formatting(desk, file)),
@@ -133,6 +133,3 @@ function editorModule(desk: Desk, failed: (error: unknown) => void): Module<Lang
     },
   };
 }
-
-/** The kinds of code action that are offered, for editors that ask before they show a menu. */
-export const codeActionKinds = ['quickfix', fixAllKind];

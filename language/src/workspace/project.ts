@@ -1,18 +1,27 @@
 /**
- * All texts that belong together: reads them, follows imports, puts stores together and answers what is wrong.
+ * All texts that belong together: puts stores together from them and answers what is wrong.
  *
- * Every answer is cached with the texts that it was computed from, and is given again only while all of them are the
- * same objects; a changed text is a new object, so nothing stale can come back.
+ * Every answer is kept with the versions of the texts that it was computed from and given again only while they are
+ * the same. Of files that no editor has open only answers are kept: their trees and networks are let go.
  */
-import { type CheckSettings, checkStore, checkText, compareFindings, type Finding, ruleIds, type Store } from '@fieldpair/shared';
-import type { StoreDeclaration } from '../generated/reader.js';
+import {
+  type Cable,
+  type CheckSettings,
+  checkStore,
+  checkText,
+  compareFindings,
+  type Device,
+  type Finding,
+  ruleIds,
+  type Store,
+} from '@fieldpair/shared';
 import { Notes } from '../build/notes.js';
 import { buildCatalogue, CatalogueScope, type FileCatalogue } from '../build/scope.js';
 import type { NameUse, SourceText, TextReport } from '../build/source.js';
 import { type BuiltStore, buildStore, type StorePart } from '../build/store.js';
-import { UniqueNames } from '../build/unique.js';
-import { readSheet } from '../read/read-sheet.js';
-import { type Import, readImports } from './imports.js';
+import type { Import } from './imports.js';
+import { Library } from './library.js';
+import { textReports } from './text-reports.js';
 
 /** Where texts come from. Files are named by any text that is the same for the same file: a path, a URI. */
 export interface FileHost {
@@ -22,17 +31,15 @@ export interface FileHost {
   read(file: string): { readonly text: string } | { readonly problem: string; readonly missing?: boolean };
 }
 
-interface Entry {
-  readonly source: SourceText;
-  readonly catalogue: FileCatalogue;
-  readonly imports: readonly Import[];
-}
-
+/** What is known of one store. */
 interface Unit {
-  readonly from: readonly SourceText[];
-  readonly built: BuiltStore | undefined;
-  readonly scopes: readonly CatalogueScope[];
-  findings?: readonly Finding[];
+  readonly versions: readonly number[];
+  /** Let go when its files are released, and built again when asked for. */
+  built: BuiltStore | undefined;
+  readonly named: boolean;
+  readonly buses: number;
+  readonly used: readonly (Cable | Device | undefined)[];
+  findings: readonly Finding[] | undefined;
 }
 
 /** What a check of everything found. */
@@ -44,40 +51,52 @@ export interface ProjectCheck {
 }
 
 export class Project {
-  readonly #host: FileHost;
+  readonly #library: Library;
   #settings: CheckSettings;
-  readonly #entries = new Map<string, Entry>();
-  /** Files that could not be read, with the reason; asked for again after any change. */
-  readonly #absent = new Map<string, { problem: string; missing: boolean }>();
   readonly #members = new Set<string>();
-  /** Files that continue a store of another file; follows #entries. */
-  readonly #continuing = new Set<string>();
+  /** Members that were added and not read yet. */
+  readonly #unread = new Set<string>();
   readonly #units = new Map<string, Unit>();
+  /** Findings of a file's text outside its stores, with the version and the settings that they are of. */
+  readonly #texts = new Map<string, { versions: readonly number[]; findings: readonly Finding[] }>();
 
   constructor(host: FileHost, settings: CheckSettings = {}) {
-    this.#host = host;
+    this.#library = new Library(host);
     this.#settings = settings;
   }
 
   /** Other settings; all findings are computed anew. */
   configure(settings: CheckSettings): void {
     this.#settings = settings;
-    for (const unit of this.#units.values()) delete unit.findings;
+    for (const unit of this.#units.values()) unit.findings = undefined;
+    this.#texts.clear();
   }
 
-  /** Takes a file in, or its new text; without a text it is read. Its imports are read along. */
+  /** Takes a file in. Without a text it is read from the host, not before somebody asks. */
   add(file: string, text?: string): void {
     this.#members.add(file);
-    this.#absent.delete(file);
-    this.#take(file, text);
+    if (text === undefined) this.#unread.add(file);
+    else {
+      this.#unread.delete(file);
+      this.#library.take(file, text);
+    }
   }
 
   /** Forgets a file; who imports it will look for it again. */
   remove(file: string): void {
     this.#members.delete(file);
-    this.#entries.delete(file);
-    this.#absent.delete(file);
-    this.#continuing.delete(file);
+    this.#unread.delete(file);
+    this.#texts.delete(file);
+    this.#library.drop(file);
+  }
+
+  /** Computes what is to be known of one file and lets go of the rest: one step of reading a fleet in the background. */
+  digest(file: string): void {
+    this.#read(file);
+    const keys = this.#keysOf(file);
+    this.#textFindings(file);
+    for (const key of keys) this.#storeFindings(key);
+    this.#release(file, keys);
   }
 
   files(): string[] {
@@ -85,31 +104,35 @@ export class Project {
   }
 
   textOf(file: string): string | undefined {
-    return this.#entries.get(file)?.source.text;
+    return this.sourceOf(file)?.text;
   }
 
   sourceOf(file: string): SourceText | undefined {
-    return this.#entries.get(file)?.source;
+    this.#read(file);
+    return this.#library.source(file);
   }
 
   catalogueOf(file: string): readonly FileCatalogue[] {
-    return this.#closure(file).files.flatMap((one) => this.#entries.get(one)?.catalogue ?? []);
+    this.#read(file);
+    return this.#library.closure(file).files.flatMap((one) => this.#library.entry(one)?.catalogue ?? []);
   }
 
   importsOf(file: string): readonly Import[] {
-    return this.#entries.get(file)?.imports ?? [];
+    this.#read(file);
+    return this.#library.entry(file)?.imports ?? [];
   }
 
   /** The stores that have a part in this file. */
   storesOf(file: string): Store[] {
-    return this.#keysOf(file).flatMap((key) => this.#unit(key)?.built?.store ?? []);
+    this.#read(file);
+    return this.#keysOf(file).flatMap((key) => this.#builtUnit(key)?.built?.store ?? []);
   }
 
   /** Every mention of a name in this file. */
   usesOf(file: string): NameUse[] {
-    const entry = this.#entries.get(file);
-    if (!entry) return [];
-    const uses = [...buildCatalogue(entry.source, true).uses];
+    const source = this.sourceOf(file);
+    if (!source) return [];
+    const uses = [...buildCatalogue(source, true).uses];
     for (const key of this.#keysOf(file)) {
       const built = buildStore(this.#partsOf(key), ruleIds, true);
       for (const use of built?.uses ?? []) if (use.place.file === file) uses.push(use);
@@ -119,12 +142,7 @@ export class Project {
 
   /** Files whose answers may change when this one does, itself left out. */
   dependents(file: string): string[] {
-    const found = new Set<string>();
-    for (const other of this.#entries.keys()) {
-      if (other === file) continue;
-      const closure = this.#closure(other);
-      if (closure.files.includes(file)) found.add(other);
-    }
+    const found = new Set(this.#library.importersOf(file));
     for (const key of this.#keysOf(file)) for (const part of this.#partsOf(key)) found.add(part.source.file);
     found.delete(file);
     return [...found];
@@ -132,6 +150,7 @@ export class Project {
 
   /** What is wrong in one file. */
   findingsOf(file: string): Finding[] {
+    this.#read(file);
     const findings = [...this.#textFindings(file)];
     for (const key of this.#keysOf(file)) {
       for (const finding of this.#storeFindings(key)) if (finding.place.file === file) findings.push(finding);
@@ -139,180 +158,141 @@ export class Project {
     return findings.sort(compareFindings);
   }
 
-  /** What is wrong anywhere in the files that were added, imports that were only followed left out. */
+  /** What is wrong anywhere in the files that were added; in imports that were only followed nothing is. */
   check(): ProjectCheck {
+    const members = [...this.#members].sort();
+    for (const file of members) if (this.#unread.has(file)) this.digest(file);
     const findings: Finding[] = [];
+    const used = new Set<unknown>();
     let stores = 0;
     let buses = 0;
-    const used = new Set<unknown>();
-    const members = [...this.#members].sort();
     for (const file of members) findings.push(...this.#textFindings(file));
     for (const key of new Set(members.flatMap((file) => this.#keysOf(file)))) {
       const unit = this.#unit(key);
-      if (!unit?.built) continue;
+      if (!unit?.named) continue;
       stores++;
-      buses += unit.built.store.buses.length;
-      for (const scope of unit.scopes) for (const entry of scope.used.values()) used.add(entry);
+      buses += unit.buses;
+      for (const entry of unit.used) used.add(entry);
       for (const finding of this.#storeFindings(key)) if (this.#members.has(finding.place.file)) findings.push(finding);
     }
     findings.push(...checkText(this.#unusedEntries(members, used), this.#settings));
     return { files: members.length, stores, buses, findings: findings.sort(compareFindings) };
   }
 
-  #take(file: string, text: string | undefined): void {
-    const pending: { file: string; text: string | undefined }[] = [{ file, text }];
-    for (let next = pending.pop(); next; next = pending.pop()) {
-      const given = next.text === undefined ? this.#host.read(next.file) : { text: next.text };
-      if ('problem' in given) {
-        this.#entries.delete(next.file);
-        this.#continuing.delete(next.file);
-        this.#absent.set(next.file, { problem: given.problem, missing: given.missing ?? false });
-        continue;
-      }
-      const known = this.#entries.get(next.file);
-      if (known?.source.text === given.text) continue;
-      const source: SourceText = { file: next.file, text: given.text, ...readSheet(given.text) };
-      const imports = readImports(source, this.#host);
-      const entry: Entry = { source, catalogue: buildCatalogue(source), imports };
-      this.#entries.set(next.file, entry);
-      if (storesIn(entry).some(({ continued }) => continued)) this.#continuing.add(next.file);
-      else this.#continuing.delete(next.file);
-      for (const { target } of imports) {
-        if (target !== undefined && !this.#entries.has(target)) pending.push({ file: target, text: undefined });
-      }
-    }
+  #read(file: string): void {
+    if (this.#unread.delete(file)) this.#library.take(file);
   }
 
-  /** A file and all that it imports, nearest first. */
-  #closure(file: string): { files: string[]; incomplete: boolean } {
-    const files: string[] = [];
-    const seen = new Set<string>();
-    let incomplete = false;
-    let level = [file];
-    while (level.length) {
-      const next: string[] = [];
-      for (const one of level) {
-        if (seen.has(one)) continue;
-        seen.add(one);
-        const entry = this.#entries.get(one);
-        if (!entry) {
-          incomplete = true;
-          continue;
-        }
-        files.push(one);
-        for (const { target } of entry.imports) {
-          if (target === undefined) incomplete = true;
-          else next.push(target);
-        }
-      }
-      level = next;
+  #release(file: string, keys: readonly string[]): void {
+    if (this.#library.entry(file)?.held) return;
+    for (const key of keys) {
+      const unit = this.#units.get(key);
+      if (!unit) continue;
+      unit.built = undefined;
+      unit.findings = unit.findings?.map(withoutNetwork);
     }
-    return { files, incomplete };
-  }
-
-  #scope(file: string): CatalogueScope {
-    const { files, incomplete } = this.#closure(file);
-    return new CatalogueScope(files.flatMap((one) => this.#entries.get(one)?.catalogue ?? []), incomplete);
+    this.#library.release(file);
   }
 
   /** The stores with a part in a file, as keys of units: the file and the name of the part that is not continued. */
   #keysOf(file: string): string[] {
     const keys = new Set<string>();
-    for (const declaration of storesIn(this.#entries.get(file))) {
-      const name = declaration.name?.text;
-      if (name === undefined) continue;
-      const home = declaration.continued ? this.#homeOf(file, name) : file;
-      if (home !== undefined) keys.add(keyOf(home, name));
+    for (const { name, continued } of this.#library.entry(file)?.stores ?? []) {
+      const home = continued ? this.#homeOf(file, name) : file;
+      if (home !== undefined) keys.add(`${home}\n${name}`);
     }
     return [...keys];
   }
 
   /** Where the main part of a continued store is: in the file itself or in what it imports. */
   #homeOf(file: string, name: string): string | undefined {
-    return this.#closure(file).files.find((one) =>
-      storesIn(this.#entries.get(one)).some((store) => store.name?.text === name && !store.continued),
-    );
+    return this.#library
+      .closure(file)
+      .files.find((one) => this.#library.entry(one)?.stores.some((store) => store.name === name && !store.continued));
+  }
+
+  /** The files of a store, the one with its main part first. */
+  #filesOf(key: string): string[] {
+    const [home = '', name = ''] = key.split('\n');
+    const others = this.#library.continuing().filter((file) => file !== home && this.#homeOf(file, name) === home);
+    return [home, ...others];
   }
 
   #partsOf(key: string): StorePart[] {
-    const [home = '', name = ''] = splitKey(key);
+    const [home = '', name = ''] = key.split('\n');
     const parts: StorePart[] = [];
-    const gather = (file: string, wanted: (store: StoreDeclaration) => boolean) => {
-      const entry = this.#entries.get(file);
-      for (const declaration of storesIn(entry)) {
-        if (entry && declaration.name?.text === name && wanted(declaration)) {
-          parts.push({ source: entry.source, declaration, scope: this.#scope(file) });
-        }
+    for (const file of this.#filesOf(key)) {
+      const source = this.#library.source(file);
+      const { files, incomplete } = this.#library.closure(file);
+      for (const declaration of this.#library.storesIn(file)) {
+        // A second store of the same name has its own finding.
+        const wanted = file === home && !declaration.continued ? parts.length === 0 : declaration.continued;
+        if (!source || declaration.name?.text !== name || !wanted) continue;
+        const scope = new CatalogueScope(files.flatMap((one) => this.#library.entry(one)?.catalogue ?? []), incomplete);
+        parts.push({ source, declaration, scope });
       }
-    };
-    gather(home, (store) => !store.continued);
-    parts.splice(1); // A second store of the same name has its own finding.
-    for (const file of [...this.#continuing].sort()) {
-      if (this.#homeOf(file, name) === home) gather(file, (store) => store.continued);
     }
     return parts;
   }
 
+  #versionsOf(files: readonly string[]): number[] {
+    const all = new Set(files.flatMap((file) => this.#library.closure(file).files));
+    return [...all].map((file) => this.#library.entry(file)?.version ?? 0);
+  }
+
   #unit(key: string): Unit | undefined {
-    const parts = this.#partsOf(key);
-    if (!parts.length) return undefined;
-    const from = [...new Set(parts.flatMap(({ source }) => this.#closure(source.file).files))].flatMap(
-      (file) => this.#entries.get(file)?.source ?? [],
-    );
+    const versions = this.#versionsOf(this.#filesOf(key));
+    if (!versions.length) return undefined;
     const known = this.#units.get(key);
-    if (known && known.from.length === from.length && known.from.every((source, index) => source === from[index])) return known;
-    const unit: Unit = { from, built: buildStore(parts, ruleIds), scopes: parts.map(({ scope }) => scope) };
+    if (known && sameNumbers(known.versions, versions)) return known;
+    const parts = this.#partsOf(key);
+    const built = buildStore(parts, ruleIds);
+    const unit: Unit = {
+      versions,
+      built,
+      named: built !== undefined,
+      buses: built?.store.buses.length ?? 0,
+      used: parts.flatMap(({ scope }) => [...scope.used.values()]),
+      findings: undefined,
+    };
     this.#units.set(key, unit);
+    return unit;
+  }
+
+  #builtUnit(key: string): Unit | undefined {
+    const unit = this.#unit(key);
+    if (unit?.named) unit.built ??= buildStore(this.#partsOf(key), ruleIds);
     return unit;
   }
 
   #storeFindings(key: string): readonly Finding[] {
     const unit = this.#unit(key);
-    if (!unit?.built) return [];
-    unit.findings ??= checkStore(unit.built.store, unit.built.reports, this.#settings);
+    if (!unit?.named) return [];
+    if (!unit.findings) {
+      const built = this.#builtUnit(key)?.built;
+      unit.findings = built ? checkStore(built.store, built.reports, this.#settings) : [];
+    }
     return unit.findings;
   }
 
-  #textFindings(file: string): Finding[] {
-    const entry = this.#entries.get(file);
-    if (!entry) return [];
-    const { source } = entry;
+  #textFindings(file: string): readonly Finding[] {
+    const versions = this.#versionsOf([file]);
+    const known = this.#texts.get(file);
+    // An import that could not be read may have come back; that is asked of the host at each reading.
+    if (known && sameNumbers(known.versions, versions)) return known.findings;
+    const source = this.#library.source(file);
+    if (!source) return [];
     const notes = new Notes(source, false);
-    for (const { message, start, end } of source.problems) notes.report('syntax', message, notes.place({ start, end }));
-    this.#reportImports(entry, notes);
-    const unique = new UniqueNames('store', notes);
-    for (const declaration of storesIn(entry)) {
-      if (!declaration.continued) unique.add(declaration.name);
-      else if (declaration.name?.text !== undefined && this.#homeOf(file, declaration.name.text) === undefined) {
-        const message = `there is no store ${declaration.name.text} to continue; import the file that declares it, or leave out continued`;
-        notes.report('unknown-name', message, notes.place(declaration.name));
-      }
-    }
-    return checkText([...notes.reports, ...entry.catalogue.reports], this.#settings);
-  }
-
-  #reportImports(entry: Entry, notes: Notes): void {
-    for (const { path, place, target } of entry.imports) {
-      if (target === undefined) {
-        notes.report('import-missing', 'this import names no file; write its path in quotes', place);
-        continue;
-      }
-      const absent = this.#absent.get(target);
-      if (absent) {
-        const rule = absent.missing ? 'import-missing' : 'import-unreadable';
-        notes.report(rule, `${path} cannot be read: ${absent.problem}; correct the path`, place);
-      } else if (target === entry.source.file) {
-        notes.report('import-cycle', 'this file imports itself; remove the import', place);
-      } else if (this.#closure(target).files.includes(entry.source.file)) {
-        notes.report('import-cycle', `${path} imports this file in turn; move what both need into a third file`, place);
-      }
-    }
+    textReports(source, this.#library, notes, (name) => this.#homeOf(file, name) !== undefined);
+    const findings = checkText([...notes.reports, ...(this.#library.entry(file)?.catalogue.reports ?? [])], this.#settings);
+    this.#texts.set(file, { versions, findings });
+    return findings;
   }
 
   #unusedEntries(members: readonly string[], used: ReadonlySet<unknown>): TextReport[] {
     const reports: TextReport[] = [];
     for (const file of members) {
-      const catalogue = this.#entries.get(file)?.catalogue;
+      const catalogue = this.#library.entry(file)?.catalogue;
       for (const [what, entries] of [['cable', catalogue?.cables], ['device', catalogue?.devices]] as const) {
         for (const entry of entries?.values() ?? []) {
           if (used.has(entry)) continue;
@@ -325,8 +305,11 @@ export class Project {
   }
 }
 
-const storesIn = (entry: Entry | undefined): StoreDeclaration[] =>
-  (entry?.source.sheet.declarations ?? []).filter((one): one is StoreDeclaration => one.type === 'StoreDeclaration');
+const sameNumbers = (left: readonly number[], right: readonly number[]) =>
+  left.length === right.length && left.every((number, index) => number === right[index]);
 
-const keyOf = (file: string, name: string) => `${file}\n${name}`;
-const splitKey = (key: string) => key.split('\n');
+/** A finding whose fixes are computed, so that it does not hold on to the network that they were computed from. */
+function withoutNetwork(finding: Finding): Finding {
+  const fixes = finding.fixes();
+  return { ...finding, fixes: () => fixes };
+}

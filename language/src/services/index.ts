@@ -1,0 +1,6 @@
+/** The editor services behind one door, apart from the language itself: the command line needs none of them. */
+export { Desk } from './desk.js';
+export { diagnosticsOf, openFindings } from './diagnostics.js';
+export { type FiguresPage, figuresPage } from './figures.js';
+export { createEditorServices } from './module.js';
+export { defaultEditorSettings, type EditorSettings } from './settings.js';
