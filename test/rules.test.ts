@@ -65,6 +65,8 @@ describe.each(rules.filter(({ id }) => !beyondText.has(id)))('$id', ({ id, expla
     for (const [index, { title }] of (finding?.fixes() ?? []).entries()) {
       const after = counts(findingsOf(fixed(explanation.bad, finding as Finding, index)));
       expect(after[id], title).toBeUndefined();
+      // A fix that leaves a catalogue entry unused is right to do so.
+      delete after['unused-entry'];
       for (const [rule, count] of Object.entries(after)) expect(known[rule] ?? 0, `${title}: ${rule}`).toBeGreaterThanOrEqual(count);
     }
   });

@@ -13,6 +13,7 @@ export class VscodeServer {
   #environment;
   #child;
   #output = '';
+  #settings = {};
 
   /**
    * @param {string} folder where install.sh put things
@@ -51,12 +52,19 @@ export class VscodeServer {
     ];
   }
 
-  /** @param {Record<string, unknown>} settings the user's */
+  /** @param {Record<string, unknown>} settings the user's from the start on */
   async writeSettings(settings) {
+    this.#settings = settings;
     await mkdir(join(this.#userData, 'User'), { recursive: true });
     await mkdir(join(this.#scratch, 'extensions'), { recursive: true });
     await mkdir(join(this.#scratch, 'tmp'), { recursive: true });
-    await writeFile(join(this.#userData, 'User/settings.json'), JSON.stringify(settings, null, 2));
+    await this.changeSettings({});
+  }
+
+  /** Lays settings over those from the start; earlier changes are undone. */
+  async changeSettings(settings) {
+    const all = { ...this.#settings, ...settings };
+    await writeFile(join(this.#userData, 'User/settings.json'), JSON.stringify(all, null, 2));
   }
 
   /** Installs a packaged extension the way that a user does. */

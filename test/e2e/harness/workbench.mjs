@@ -175,6 +175,11 @@ export class Workbench {
     await this.page.screenshot({ path, animations: 'disabled' });
   }
 
+  /** Lays settings over those that the workbench was opened with; earlier changes are undone. */
+  changeSettings(settings) {
+    return this.#server.changeSettings(settings);
+  }
+
   /** Log files by name, each Output channel being one; remoteexthost.log tells what activates when, and why not. */
   logs(name) {
     return this.#server.logs(name);
