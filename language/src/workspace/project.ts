@@ -90,6 +90,12 @@ export class Project {
     this.#library.drop(file);
   }
 
+  /** Why a file could not be read, as a clause; undefined when it could. */
+  problemOf(file: string): string | undefined {
+    this.#read(file);
+    return this.#library.absence(file)?.problem;
+  }
+
   /** Computes what is to be known of one file and lets go of the rest: one step of reading a fleet in the background. */
   digest(file: string): void {
     this.#read(file);

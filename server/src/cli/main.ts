@@ -1,0 +1,18 @@
+/** The `fieldpair` program. */
+import { failureLine, runCommandLine } from './program.js';
+import { processTerminal } from './terminal.js';
+
+const failed = 2;
+for (const event of ['uncaughtException', 'unhandledRejection'] as const) {
+  process.on(event, (error: unknown) => {
+    process.stderr.write(failureLine(error));
+    process.exit(failed);
+  });
+}
+// A reader that has seen enough (`| head`) closes the pipe; that is nobody's mistake.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') process.stderr.write(failureLine(error));
+  process.exit(error.code === 'EPIPE' ? 0 : failed);
+});
+
+process.exitCode = await runCommandLine(process.argv.slice(2), processTerminal());

@@ -1,0 +1,46 @@
+/** Text from files and file names, made fit for a terminal. */
+
+/**
+ * Characters that move the cursor, change colours or turn the direction of writing. A file must not be able to make a
+ * terminal show something else than what it holds.
+ */
+const unprintable = /[\p{Cc}\u2028\u2029\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
+
+/** One line without characters that a terminal would act on: each becomes `\uFFFD`, and a tab one space. */
+export function plainLine(text: string): string {
+  return text.replaceAll('\t', ' ').replace(unprintable, '\uFFFD');
+}
+
+const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+const ascii = /^[\x20-\x7e]*$/;
+const wide =
+  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Emoji_Presentation}\uFF01-\uFF60]/u;
+
+/** How many columns a terminal gives to a text: two to East Asian characters and emoji, none to combining marks. */
+export function shownWidth(text: string): number {
+  if (ascii.test(text)) return text.length;
+  let width = 0;
+  for (const { segment } of graphemes.segment(text)) {
+    width += wide.test(segment) ? 2 : 1;
+  }
+  return width;
+}
+
+/** Breaks a paragraph at spaces so that lines stay within a width; a longer word keeps a line to itself. */
+export function wrapped(text: string, width: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+    if (line !== '' && shownWidth(line) + 1 + shownWidth(word) > width) {
+      lines.push(line);
+      line = word;
+    } else {
+      line = line === '' ? word : `${line} ${word}`;
+    }
+  }
+  if (line !== '') lines.push(line);
+  return lines;
+}
+
+/** `1 error`, `2 errors`. */
+export const counted = (count: number, one: string, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;

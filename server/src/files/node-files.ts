@@ -1,0 +1,60 @@
+/** Reading `.pair` files from the file system of this machine. */
+import { readFileSync, statSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import type { FileHost } from '@fieldpair/language';
+
+/** Either the text of a file or, as a clause that can follow `cannot read FILE: `, why there is none. */
+export type ReadResult = ReturnType<FileHost['read']>;
+
+/** Files by absolute path. A path in a text counts from the folder of the file that names it. */
+export class NodeFiles implements FileHost {
+  resolve(from: string, path: string): string {
+    return resolve(dirname(from), path);
+  }
+
+  read(file: string): ReadResult {
+    return readText(file);
+  }
+}
+
+/**
+ * Reads UTF-8 text. A byte order mark at the start does not count as text, as in editors; whoever writes the text back
+ * asks for it.
+ */
+export function readText(file: string, { keepMark = false } = {}): ReadResult {
+  try {
+    // Opening a pipe or a device could wait for ever.
+    const status = statSync(file);
+    if (!status.isFile()) {
+      return { problem: status.isDirectory() ? 'it is a folder' : 'it is not a regular file' };
+    }
+    return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: keepMark }).decode(readFileSync(file)) };
+  } catch (error) {
+    return { problem: fileProblem(error), missing: errorCode(error) === 'ENOENT' };
+  }
+}
+
+const problems: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file or folder',
+  ENOTDIR: 'a part of its path is not a folder',
+  EACCES: 'no permission',
+  EPERM: 'no permission',
+  EROFS: 'its disk can only be read',
+  ENOSPC: 'its disk is full',
+  EISDIR: 'it is a folder',
+  ELOOP: 'its symbolic links lead round in a circle',
+  ENAMETOOLONG: 'its name is too long',
+  EMFILE: 'too many files are open',
+  ERR_ENCODING_INVALID_ENCODED_DATA: 'it is not UTF-8 text; save it as UTF-8',
+  ERR_STRING_TOO_LONG: 'it is too large to be a text',
+  ERR_FS_FILE_TOO_LARGE: 'it is too large to be a text',
+  ERR_INVALID_ARG_VALUE: 'its path is not one that a file can have',
+};
+
+/** What stopped the file system, in words. */
+export function fileProblem(error: unknown): string {
+  const code = errorCode(error);
+  return problems[code] ?? (code || 'the file system gave no reason');
+}
+
+const errorCode = (error: unknown) => (error instanceof Error && 'code' in error ? String(error.code) : '');

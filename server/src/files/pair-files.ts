@@ -1,0 +1,82 @@
+/** Which files a command is about: those named, and every `.pair` file in the folders named. */
+import { readdirSync, statSync } from 'node:fs';
+import { join, relative, resolve, sep } from 'node:path';
+import { CommandFailure } from '../cli/failure.js';
+import { fileProblem, readText } from './node-files.js';
+
+/**
+ * Absolute paths, each once, in the order of their names as {@link shownPath} gives them.
+ *
+ * Folders are searched all the way down, except for `node_modules` and folders whose name begins with a dot. Links to
+ * files are followed; links to folders are not, because they can lead round in a circle.
+ *
+ * @throws CommandFailure when a path cannot be read or holds no `.pair` file: a check of nothing must not pass.
+ */
+export function pairFiles(paths: readonly string[], workingFolder: string): string[] {
+  const found = new Set<string>();
+  for (const path of paths) {
+    const absolute = resolve(workingFolder, path);
+    const status = attempt(path, () => statSync(absolute));
+    if (status.isDirectory()) {
+      if (addFolder(absolute, workingFolder, found) === 0) {
+        throw new CommandFailure(`there are no .pair files in ${path}`);
+      }
+    } else {
+      found.add(absolute);
+    }
+  }
+  const shown = [...found].map((file) => ({ file, name: shownPath(file, workingFolder) }));
+  shown.sort((left, right) => (left.name < right.name ? -1 : left.name > right.name ? 1 : 0));
+  return shown.map(({ file }) => file);
+}
+
+/** Relative to the working folder, with forward slashes: the same on every system. */
+export function shownPath(file: string, workingFolder: string): string {
+  return relative(workingFolder, file).split(sep).join('/');
+}
+
+/** The text of a file that a command cannot do without. @throws CommandFailure when it cannot be read. */
+export function textOrFailure(file: string, workingFolder: string, options: { keepMark?: boolean } = {}): string {
+  const result = readText(file, options);
+  if ('problem' in result) {
+    throw new CommandFailure(`cannot read ${shownPath(file, workingFolder)}: ${result.problem}`);
+  }
+  return result.text;
+}
+
+/** Adds the `.pair` files in and below a folder and returns how many there are. */
+function addFolder(top: string, workingFolder: string, found: Set<string>): number {
+  let count = 0;
+  const waiting = [top];
+  for (let folder = waiting.pop(); folder !== undefined; folder = waiting.pop()) {
+    const here = folder;
+    const entries = attempt(shownPath(here, workingFolder) || '.', () => readdirSync(here, { withFileTypes: true }));
+    for (const entry of entries) {
+      const path = join(here, entry.name);
+      if (entry.isDirectory()) {
+        if (entry.name !== 'node_modules' && !entry.name.startsWith('.')) waiting.push(path);
+      } else if (entry.name.endsWith('.pair') && (entry.isFile() || (entry.isSymbolicLink() && leadsToFile(path)))) {
+        count++;
+        found.add(path);
+      }
+    }
+  }
+  return count;
+}
+
+/** A link that leads nowhere counts as one to a file: reading it then says what is wrong. */
+function leadsToFile(link: string): boolean {
+  try {
+    return !statSync(link).isDirectory();
+  } catch {
+    return true;
+  }
+}
+
+function attempt<T>(path: string, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    throw new CommandFailure(`cannot read ${path}: ${fileProblem(error)}`);
+  }
+}

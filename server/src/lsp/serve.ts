@@ -1,0 +1,78 @@
+/** Puts the language server together: the project, its texts, its checks, the services, and our own requests. */
+import { Project } from '@fieldpair/language';
+import { createEditorServices, Desk, figuresPage } from '@fieldpair/language/services';
+import { startLanguageServer } from 'langium/lsp';
+import type { Connection } from 'vscode-languageserver';
+import type { Figures, FiguresParams, ServerNotifications, ServerRequests, WorkspaceCheck } from '../protocol.js';
+import { Checker } from './checker.js';
+import { disk, fileOf } from './disk.js';
+import { readSettings } from './settings.js';
+import { Texts } from './texts.js';
+
+export function serve(connection: Connection): void {
+  const project = new Project(disk);
+  const desk = new Desk(project);
+  const open = new Set<string>();
+  const failed = (error: unknown) =>
+    connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error));
+  const checker = new Checker({
+    desk,
+    isOpen: (file) => open.has(file),
+    publish: (uri, diagnostics) => void connection.sendDiagnostics({ uri, diagnostics }).catch(failed),
+    tell: (status) => void connection.sendNotification('fieldpair/status' satisfies keyof ServerNotifications, status).catch(failed),
+    failed,
+  });
+  const texts = new Texts(project, checker, open);
+  const services = createEditorServices({ connection, desk, failed, module: { lsp: { DocumentUpdateHandler: () => texts } } });
+
+  let pullsSettings = false;
+  let refreshesHints = false;
+  let refreshesLenses = false;
+  services.lsp.LanguageServer.onInitialize(({ workspaceFolders, capabilities: { workspace } }) => {
+    texts.folders = workspaceFolders?.map(({ uri }) => uri) ?? [];
+    pullsSettings = workspace?.configuration ?? false;
+    refreshesHints = workspace?.inlayHint?.refreshSupport ?? false;
+    refreshesLenses = workspace?.codeLens?.refreshSupport ?? false;
+    if (workspace?.workspaceFolders) {
+      services.lsp.LanguageServer.onInitialized(() => {
+        connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+          const gone = new Set(removed.map(({ uri }) => uri));
+          texts.folders = [...texts.folders.filter((folder) => !gone.has(folder)), ...added.map(({ uri }) => uri)];
+          void texts.readWorkspace().catch(failed);
+        });
+      });
+    }
+  });
+
+  const pullSettings = async () => {
+    if (!pullsSettings) return;
+    const { check, editor } = readSettings(await connection.workspace.getConfiguration('fieldpair'));
+    project.configure(check);
+    desk.settings = editor;
+    checker.touch(project.files());
+    if (refreshesHints) connection.languages.inlayHint.refresh().catch(failed);
+    if (refreshesLenses) connection.sendRequest('workspace/codeLens/refresh').catch(failed);
+  };
+  services.lsp.LanguageServer.onInitialized(() => {
+    void pullSettings()
+      .then(() => texts.readWorkspace())
+      .catch(failed);
+  });
+
+  connection.onRequest('fieldpair/figures' satisfies keyof ServerRequests, (params: FiguresParams): Figures | null => {
+    try {
+      return figuresPage(desk, fileOf(params.uri), params.position) ?? null;
+    } catch (error) {
+      failed(error);
+      return null;
+    }
+  });
+  connection.onRequest('fieldpair/checkWorkspace' satisfies keyof ServerRequests, async (): Promise<WorkspaceCheck> => {
+    await texts.readWorkspace().catch(failed);
+    await checker.settled();
+    return checker.totals();
+  });
+  startLanguageServer(services);
+  // What a notification carries depends on the client; what it answers to a question does not.
+  connection.onDidChangeConfiguration(() => void pullSettings().catch(failed));
+}

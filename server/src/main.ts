@@ -1,0 +1,6 @@
+/** The language server's entry: over IPC, a pipe or a socket when the arguments name one, else over stdio. */
+import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import { serve } from './lsp/serve.js';
+
+const named = process.argv.some((argument) => /^--(node-ipc|stdio|socket|pipe)\b/.test(argument));
+serve(named ? createConnection(ProposedFeatures.all) : createConnection(ProposedFeatures.all, process.stdin, process.stdout));

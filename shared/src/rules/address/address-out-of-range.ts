@@ -1,0 +1,43 @@
+import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
+import type { BusRule } from '../rule.js';
+import { addressFixes, addressSpaces, isAddressOf } from './addresses.js';
+
+export const addressOutOfRange: BusRule = {
+  id: 'address-out-of-range',
+  scope: 'bus',
+  severity: 'error',
+  kinds: 'every',
+  explanation: {
+    what: 'An address that the kind of bus does not have: Modbus has 1 to 247, MS/TP has 0 to 254, all whole numbers.',
+    why: 'The address travels as one byte of each message. What does not fit is cut down to some other address.',
+    field: 'The setting is refused, or the device answers at an address that nobody wrote down.',
+    mend: 'Give the device a free address inside the range.',
+    bad: exampleFile(`from head : SiteHead terminate switch
+38 ft to caseA1 : CaseBoard address 11
+22 ft to caseA2 : CaseBoard address 300 terminate resistor 120 ohm
+${soundRemarks}`),
+    good: soundFile,
+    sources: [
+      'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 2.2',
+      "ANSI/ASHRAE 135 clause 9, in the comments of an open source implementation that repeats the clause's parameters",
+    ],
+    since: '0.1.0',
+  },
+  check({ bus }, report) {
+    for (const landing of bus.landings) {
+      const { address, name } = landing;
+      if (!address || isAddressOf(bus.kind, address.value)) continue;
+      const space = bus.kind && addressSpaces[bus.kind];
+      // Reserved ones have a rule of their own.
+      if (space?.reservedFor(address.value) !== undefined) continue;
+      report({
+        message: space
+          ? `${name} has address ${address.value}; a ${bus.kind} address is a whole number from ${space.low} to ${space.high} (${space.source})`
+          : `${name} has address ${address.value}; an address is a whole number from 0 up`,
+        place: address.place,
+        at: name,
+        fixes: () => addressFixes(bus, landing),
+      });
+    }
+  },
+};

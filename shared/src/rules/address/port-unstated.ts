@@ -1,0 +1,59 @@
+import { listed } from '../../known.js';
+import { servingPorts } from '../../ports.js';
+import { exampleFile, soundRemarks } from '../pair/example.js';
+import type { BusRule } from '../rule.js';
+import { landablePorts, portFixes } from './landable-ports.js';
+
+const twoPorts = `device SiteHead {
+  role head
+${['field1', 'field2']
+  .map(
+    (port) => `  port ${port} : rs485 {
+    terminals + "D+" - "D-" shield "SH"
+    polarity required
+    load 1/8
+    terminator switch 120 ohm
+  }
+`,
+  )
+  .join('')}}
+`;
+const fromLanding = (landing: string) =>
+  exampleFile(`from ${landing} : SiteHead terminate resistor 120 ohm
+38 ft to caseA1 : CaseBoard address 11 terminate resistor 120 ohm
+${soundRemarks}`).replace(/device SiteHead \{[\s\S]*?\n\}\n/, twoPorts);
+
+export const portUnstated: BusRule = {
+  id: 'port-unstated',
+  scope: 'bus',
+  severity: 'error',
+  kinds: 'every',
+  explanation: {
+    what: 'Several ports of the device could take the bus, and the plan does not say which.',
+    why: 'The head polls each bus on the port that its program names. Nobody on site can see which one that is.',
+    field: 'The installer picks one, and the whole bus is silent when it is the other.',
+    mend: 'Write the port after the node, such as `head.field2`.',
+    bad: fromLanding('head'),
+    good: fromLanding('head.field1'),
+    sources: ["The device's own documentation, as the catalogue repeats it"],
+    since: '0.1.0',
+  },
+  check({ store, bus }, report) {
+    if (bus.kind === undefined) return;
+    for (const landing of bus.landings) {
+      const { node, port, portPlace, name, place } = landing;
+      if (!node?.device || port || portPlace) continue;
+      const { fit, poor } = servingPorts(node, bus);
+      const choices = fit.length ? fit : poor;
+      const [first, second] = choices;
+      if (!first || !second) continue;
+      report({
+        message: `${node.name} has ${choices.length} ports for ${bus.kind} (${listed(choices.map((one) => one.name))}); write which, such as ${node.name}.${first.name}`,
+        place,
+        related: choices.map((one) => ({ message: `port ${one.name} could take the bus`, place: one.place })),
+        at: name,
+        fixes: () => portFixes(store, bus, landing, landablePorts(store, bus, landing)),
+      });
+    }
+  },
+};

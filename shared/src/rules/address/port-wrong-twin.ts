@@ -1,0 +1,68 @@
+import { portReserved, portServes } from '../../ports.js';
+import { exampleFile, soundRemarks } from '../pair/example.js';
+import type { BusRule } from '../rule.js';
+import { landablePorts, portFixes, portPlaceOf } from './landable-ports.js';
+
+const twins = `device SiteHead {
+  role head
+  port field : rs485 {
+    terminals + "D+" - "D-" shield "SH"
+    polarity required
+    load 1/8
+    terminator switch 120 ohm
+  }
+  port bench : rs485 {
+    terminals + "D+" - "D-" shield "SH"
+    polarity required
+    load 1/8
+    terminator switch 120 ohm
+    twin of field "for set-up at the bench only"
+  }
+}
+`;
+const onPort = (port: string) =>
+  exampleFile(`from head.${port} : SiteHead terminate switch
+38 ft to caseA1 : CaseBoard address 11 terminate resistor 120 ohm
+${soundRemarks}`).replace(/device SiteHead \{[\s\S]*?\n\}\n/, twins);
+
+export const portWrongTwin: BusRule = {
+  id: 'port-wrong-twin',
+  scope: 'bus',
+  severity: 'error',
+  kinds: 'every',
+  explanation: {
+    what: 'A bus is landed on the twin of the right port: an identical connector beside it that is not meant for buses.',
+    why: 'The plug fits both, and only one of the two is served in normal operation.',
+    field: 'Everything measures well and nothing communicates, or only while a service tool is in use.',
+    mend: 'Move the plug to the port that is meant for it, and mark that port on site.',
+    bad: onPort('bench'),
+    good: onPort('field'),
+    sources: ["The device's own documentation, as the catalogue repeats it"],
+    since: '0.1.0',
+  },
+  check({ store, bus }, report) {
+    const { kind } = bus;
+    if (kind === undefined) return;
+    for (const landing of bus.landings) {
+      const { node, port, name } = landing;
+      // A port that does not serve the bus, or is not enabled, has that as its one finding.
+      if (!node || !port?.twinOf || !portServes(port, kind) || portReserved(port, node)) continue;
+      const { port: right, reason, place } = port.twinOf;
+      report({
+        message: `port ${port.name} of ${node.name} only looks like ${right}${reason === undefined ? '' : ` (${reason})`}; land bus ${bus.name} on ${node.name}.${right}`,
+        place: portPlaceOf(landing),
+        related: [{ message: `port ${port.name} is called a twin here`, place }],
+        at: name,
+        fixes: () => {
+          const free = landablePorts(store, bus, landing);
+          return portFixes(
+            store,
+            bus,
+            landing,
+            free.filter((one) => one.name === right),
+          );
+        },
+      });
+    }
+  },
+};

@@ -1,0 +1,125 @@
+import type { Cable, Store } from '../../network.js';
+import { conductorArea, gaugeArea } from '../../physics/conductor.js';
+import { formatNumber, formatOhms } from '../../quantity.js';
+import type { BusRule } from '../rule.js';
+import { type CableNeeds, cableNeeds } from './cable-needs.js';
+import { cablePlaceOf, isShielded, recable, runsByCable, shieldedRuns } from './cables.js';
+import { exampleBoard, exampleHead, exampleStore, soundFile } from './example.js';
+import { sizeOf } from './mixed-cable.js';
+
+/** A metric conductor that rounds to a gauge counts as that gauge: 0.2 mm2 passes as 24 AWG (0.205 mm2). */
+const areaTolerance = 0.05;
+
+export const cableUnsuited: BusRule = {
+  id: 'cable-unsuited',
+  scope: 'bus',
+  severity: 'warning',
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can', 'ethernet'],
+  explanation: {
+    what:
+      'A cable of the bus is not what its kind asks for: no shield where one is due, not twisted, of another ' +
+      'impedance, of too high capacitance, or too thin.',
+    why:
+      'Twist makes both wires pick up the same noise, so that the receiver can subtract it; the shield keeps off what ' +
+      'the twist does not. A wrong impedance cannot be matched by the usual terminators, capacitance slows edges, and ' +
+      'thin conductors lose level over length.',
+    field:
+      'Errors come and go with compressors, drives and lamps. The far end of a long bus answers badly at rates that ' +
+      'the near end handles.',
+    mend: 'Pull a shielded twisted pair made for the kind of bus, for RS-485 one of 120 ohm, AWG 26 or thicker.',
+    bad: `cable Alarm22 {
+  conductor 22 AWG solid
+  untwisted
+  shield none
+  colours white, blue
+}
+${exampleHead}${exampleBoard}${exampleStore(
+  `from head : SiteHead terminate switch
+38 ft to caseA1 : CaseBoard address 11
+22 ft to caseA2 : CaseBoard address 12 terminate resistor 120 ohm
+colours + white - blue`,
+  'modbus-rtu 9600 8E1 on Alarm22',
+)}`,
+    good: soundFile,
+    sources: [
+      'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.2 and 3.6 (shield, pair, AWG 26)',
+      'ANSI/ASHRAE 135-2004 clause 9, in a public quotation (MS/TP: shield, 100 to 130 ohm, below 100 pF/m)',
+      'ISO 11898-2:2003, as reprinted (95 to 140 ohm)',
+      'Published RS-485 tutorial of a transceiver maker (120 ohm, give or take 30)',
+      'Free topology transceiver data book, cable table (thinnest conductor 24 AWG)',
+      'Category 5 wording: 100 ohm +-15 %',
+    ],
+    since: '0.1.0',
+  },
+  check({ store, bus }, report) {
+    const needs = bus.kind && cableNeeds[bus.kind];
+    if (!needs) return;
+    // A bare stretch of a shielded bus is a gap in its shield and has its finding there.
+    const partlyShielded = shieldedRuns(bus).length > 0;
+    for (const [cable, runs] of runsByCable(bus)) {
+      const faults = faultsOf(cable, needs, !partlyShielded);
+      const [first, ...others] = runs;
+      if (!faults.length || !first) continue;
+      report({
+        message: `cable ${cable.name} does not suit a ${bus.kind} bus: ${faults.join('; ')}`,
+        place: cablePlaceOf(bus, first),
+        related: [
+          { message: `cable ${cable.name} is described here`, place: cable.place },
+          ...others
+            .filter(({ cablePlace }) => cablePlace)
+            .map(({ place }) => ({ message: `this run is on ${cable.name} too`, place })),
+        ],
+        at: cable.name,
+        fixes: () =>
+          cable === bus.cable && runs.length === bus.runs.filter(({ spare }) => !spare).length
+            ? suitedCables(store, needs, cable).map(({ name }) => ({
+                title: `Pull bus ${bus.name} on ${name}`,
+                safe: false,
+                edits: [{ kind: 'set-bus-cable', bus: bus.index, cable: name }],
+              }))
+            : suitedCables(store, needs, cable).map((other) => recable(bus, runs, other)),
+      });
+    }
+  },
+};
+
+function faultsOf(cable: Cable, needs: CableNeeds, shieldMatters: boolean): string[] {
+  const faults: string[] = [];
+  if (shieldMatters && needs.shield !== undefined && isShielded(cable) === false) {
+    faults.push(`it has no shield, which ${needs.shield} asks for`);
+  }
+  if (needs.twisted !== undefined && cable.pairs === 0) faults.push(`it is not twisted, and ${needs.twisted} is due`);
+  const { impedance, capacitance, gauge } = needs;
+  if (
+    impedance &&
+    cable.impedance !== undefined &&
+    (cable.impedance < impedance.low || impedance.high < cable.impedance)
+  ) {
+    faults.push(
+      `it has ${formatOhms(cable.impedance)}, not ${impedance.low} to ${impedance.high} ohm (${impedance.source})`,
+    );
+  }
+  if (capacitance && cable.capacitance !== undefined && capacitance.below <= cable.capacitance) {
+    faults.push(
+      `it has ${formatNumber(cable.capacitance * 1e12, 1)} pF/m, and less than ${capacitance.below * 1e12} pF/m is due (${capacitance.source})`,
+    );
+  }
+  const area = conductorArea(cable);
+  if (gauge && area !== undefined && area < gaugeArea(gauge.finest) * (1 - areaTolerance)) {
+    faults.push(`its ${sizeOf(cable)} are thinner than ${gauge.finest} AWG, the finest that ${gauge.source} speaks of`);
+  }
+  return faults;
+}
+
+/** Other cables of the store that this kind of bus could run on, shielded ones only where a shield is due. */
+function suitedCables(store: Store, needs: CableNeeds, unsuited: Cable): Cable[] {
+  const found = new Set<Cable>();
+  for (const bus of store.buses) {
+    for (const cable of [bus.cable, ...bus.runs.map((run) => run.cable)]) {
+      if (!cable || cable === unsuited || cable.impedance === undefined || !cable.pairs) continue;
+      if (needs.shield !== undefined && !isShielded(cable)) continue;
+      if (!faultsOf(cable, needs, true).length) found.add(cable);
+    }
+  }
+  return [...found].slice(0, 3);
+}

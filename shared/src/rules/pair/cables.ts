@@ -1,0 +1,56 @@
+/** Which cables a bus runs on, and which of them is its main one. */
+import type { Fix } from '../../finding.js';
+import type { Bus, Cable, Run } from '../../network.js';
+
+/** Runs that are in the circuit, by their cable, in the order of the text. Runs of unknown cable are left out. */
+export function runsByCable({ runs }: Bus): Map<Cable, Run[]> {
+  const result = new Map<Cable, Run[]>();
+  for (const run of runs) {
+    if (run.spare || !run.cable) continue;
+    const same = result.get(run.cable);
+    if (same) same.push(run);
+    else result.set(run.cable, [run]);
+  }
+  return result;
+}
+
+/** The bus's own cable where a run uses it, else the one that most of its length runs on. */
+export function mainCable(bus: Bus, byCable: ReadonlyMap<Cable, readonly Run[]> = runsByCable(bus)): Cable | undefined {
+  if (bus.cable && byCable.has(bus.cable)) return bus.cable;
+  let main: Cable | undefined;
+  let most = -1;
+  for (const [cable, runs] of byCable) {
+    const length = runs.reduce((sum, run) => sum + run.length, 0);
+    if (most < length) {
+      main = cable;
+      most = length;
+    }
+  }
+  return main;
+}
+
+/** Pulls some runs of a bus on another cable. */
+export function recable(bus: Bus, runs: readonly Run[], cable: Cable): Fix {
+  const count = runs.length === 1 ? 'this run' : `${runs.length} runs`;
+  return {
+    title: `Pull ${count} on ${cable.name}`,
+    safe: false,
+    edits: runs.map(({ index }) => ({
+      kind: 'set-run-cable',
+      bus: bus.index,
+      run: index,
+      ...(cable === bus.cable ? {} : { cable: cable.name }),
+    })),
+  };
+}
+
+/** Where a run's cable is written: at the run, or in the first line of the bus. */
+export const cablePlaceOf = (bus: Bus, run: Run | undefined) =>
+  run?.cablePlace ?? bus.cablePlace ?? run?.place ?? bus.place;
+
+/** True, false, or undefined where the cable does not say. */
+export const isShielded = (cable: Cable | undefined): boolean | undefined =>
+  cable?.shield === undefined ? undefined : cable.shield !== 'none';
+
+/** Runs in the circuit whose cable is known to have a shield. */
+export const shieldedRuns = ({ runs }: Bus): Run[] => runs.filter((run) => !run.spare && isShielded(run.cable));

@@ -1,0 +1,98 @@
+import type { Bus, Cable } from '../../network.js';
+import { rs485Kinds } from '../../network.js';
+import { formatNumber } from '../../quantity.js';
+import type { BusRule } from '../rule.js';
+import { cablePlaceOf, runsByCable } from './cables.js';
+import { exampleCable, exampleFile, exampleHead, exampleStore } from './example.js';
+
+const withCommon = (device: string) => device.replace('shield "SH"', 'shield "SH" common "0V"');
+const boardWithCommon = withCommon(`device CaseBoard {
+  port field : rs485 {
+    terminals + "D+" - "D-" shield "SH"
+    load 1/8
+    polarity required
+    address dial 1..99
+  }
+}
+`);
+const statements = (colours: string) => `from head : SiteHead terminate switch
+38 ft to caseA1 : CaseBoard address 11
+22 ft to caseA2 : CaseBoard address 12 terminate resistor 120 ohm
+shield earthed at head
+${colours}`;
+
+export const conductorShortSupply: BusRule = {
+  id: 'conductor-short-supply',
+  scope: 'bus',
+  severity: 'warning',
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'can', 'ethernet'],
+  explanation: {
+    what:
+      'A cable has fewer conductors than the bus needs: a common for devices that have a terminal for it, or the pairs ' +
+      'of an Ethernet link.',
+    why:
+      'Receivers judge both wires of the pair against their own common and stand only -7 to +12 V of difference. ' +
+      'Without a conductor for it, commons are joined by accident only, through earth or the shield.',
+    field:
+      'Transceivers fail after storms or when machines start, and devices on other supplies drop out together. ' +
+      'An Ethernet link comes up slower than planned or not at all.',
+    mend:
+      'Pull a cable with one conductor more (a pair and a single, or two pairs). Do not use the shield or its drain as ' +
+      'the common.',
+    bad:
+      exampleCable +
+      withCommon(exampleHead) +
+      boardWithCommon +
+      exampleStore(statements('colours + white - blue shield drain')),
+    good: exampleFile(statements('colours + white - blue shield drain common orange'))
+      .replace('twisted pairs 1', 'twisted pairs 2')
+      .replace('colours white, blue\n', 'colours white, blue, orange, black\n')
+      .replaceAll('shield "SH"', 'shield "SH" common "0V"'),
+    sources: [
+      'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.2 and 3.6 (the third conductor)',
+      'ANSI/TIA/EIA-485-A, common-mode range -7 to +12 V',
+      'From memory of IEEE 802.3: two pairs up to 100 Mbit/s, four pairs above',
+    ],
+    since: '0.1.0',
+  },
+  check({ bus }, report) {
+    const need = needOf(bus);
+    if (!need) return;
+    for (const [cable, runs] of runsByCable(bus)) {
+      const count = conductorsOf(cable);
+      if (count === undefined || need.conductors <= count) continue;
+      report({
+        message: `cable ${cable.name} has ${formatNumber(count)} conductors and bus ${bus.name} needs ${need.conductors} (${need.why}); pull one with more`,
+        place: cablePlaceOf(bus, runs[0]),
+        related: [
+          { message: `cable ${cable.name} is described here`, place: cable.place },
+          ...(need.place ? [{ message: 'the common is asked for here', place: need.place }] : []),
+        ],
+        at: cable.name,
+      });
+    }
+  },
+};
+
+/** The shield and its drain are no conductors of a circuit. */
+function conductorsOf({ pairs, colours }: Cable): number | undefined {
+  if (pairs) return Math.max(2 * pairs, colours.length);
+  return colours.length || undefined;
+}
+
+function needOf(bus: Bus): { conductors: number; why: string; place?: Bus['place'] } | undefined {
+  if (bus.kind === 'ethernet') {
+    if (!bus.rate) return { conductors: 4, why: 'two pairs' };
+    return bus.rate.value <= 100e6
+      ? { conductors: 4, why: 'two pairs up to 100 Mbit/s' }
+      : { conductors: 8, why: 'four pairs above 100 Mbit/s' };
+  }
+  if (bus.kind === undefined || !(rs485Kinds.has(bus.kind) || bus.kind === 'can')) return undefined;
+  const { colours } = bus;
+  if (colours?.common !== undefined) return { conductors: 3, why: 'the pair and its common', place: colours.place };
+  const asking = bus.landings.filter(({ port }) => port?.terminals.common !== undefined);
+  const [first, second] = asking;
+  // One lone terminal has nothing to be joined with.
+  if (!first || !second) return undefined;
+  return { conductors: 3, why: `the pair and the common of ${first.name} and ${second.name}`, place: first.place };
+}

@@ -1,0 +1,90 @@
+/** Three or more trunk cables at one landing. */
+import type { BusStudy } from '../../figures/study.js';
+import type { Fix } from '../../finding.js';
+import { listed } from '../../known.js';
+import { metres } from '../../quantity.js';
+import { severityBySource, terminatorEdits } from '../ends/terminators.js';
+import type { BusRule } from '../rule.js';
+import { exampleOf } from './example.js';
+import { passesTwice } from './landed-twice.js';
+import { runText, trunkKinds } from './names.js';
+import { canRewire, courseOf, shortestChain } from './straighten.js';
+
+export const branching: BusRule = {
+  id: 'branching',
+  scope: 'bus',
+  severity: 'error',
+  kinds: trunkKinds,
+  check(study, report) {
+    const { bus, shape } = study;
+    if (bus.damaged) return;
+    for (const index of shape.branches) {
+      const landing = bus.landings[index]!;
+      // Cables that close a loop have their own finding; what is left decides.
+      const excess = shape.closing.map((run) => bus.runs[run]!).filter((run) => run.from !== run.to && !run.tap);
+      const closed = excess.filter((run) => run.from === index || run.to === index);
+      const passes = closed.filter((run) => passesTwice(bus, run) && run.to === index);
+      const cables = shape.trunkDegree[index]! - closed.length - passes.length;
+      if (cables < 3) continue;
+      report({
+        message: `${cables} trunk cables meet at ${landing.name}; bus ${bus.name} may only pass from one device to the next, with two cables at each: run it as one chain (${cables - 2} too many here)`,
+        place: landing.place,
+        related: landing.runs
+          .filter((run) => !bus.runs[run]!.tap)
+          .map((run) => ({ message: `${runText(bus, run, study.lengthText)} meets here`, place: bus.runs[run]!.place })),
+        at: landing.name,
+        severity: severityBySource(bus),
+        fixes: () => straightenFixes(study),
+      });
+    }
+  },
+  explanation: {
+    what: 'Three or more cables of the trunk meet at one landing, so that the bus is a star or a tree.',
+    why: 'A wave that arrives at a fork meets several cables in parallel, about half the impedance it comes from, and a part of it comes back inverted. A bus with three or more ends cannot be terminated with the two resistors that its drivers are made for.',
+    field: 'Some branches work and others do not; adding a terminator helps one branch and hurts another. Faults move when a branch is unplugged.',
+    mend: 'Run the cable from device to device. Where that is impossible, put a repeater at the fork, so that each branch is a bus of its own.',
+    bad: exampleOf([
+      'from head : SiteHead terminate switch',
+      '38 ft to case1 : CaseBoard address 1',
+      '22 ft to case2 : CaseBoard address 2 terminate switch',
+      'from case1',
+      '40 ft to case3 : CaseBoard address 3',
+    ]),
+    good: exampleOf([
+      'from head : SiteHead terminate switch',
+      '38 ft to case1 : CaseBoard address 1',
+      '22 ft to case2 : CaseBoard address 2',
+      '62 ft to case3 : CaseBoard address 3 terminate switch',
+    ]),
+    sources: [
+      'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.2: one trunk, devices chained or on short derivations',
+      'Other kinds: common practice, following from two terminators at the two ends of a trunk; MS/TP from memory of ANSI/ASHRAE 135 clause 9; hence a warning',
+    ],
+    since: '0.1.0',
+  },
+};
+
+/** The bus as one chain, each new piece along the cable that is there, since nobody has measured it. */
+function straightenFixes(study: BusStudy): Fix[] {
+  const { bus, shape } = study;
+  if (!canRewire(bus, shape)) return [];
+  const chain = shortestChain(bus, shape);
+  const last = chain.links.at(-1);
+  if (!last) return [];
+  const old = bus.runs.reduce((sum, run) => (run.tap || shape.onTap.has(run.from) ? sum : sum + run.length), 0);
+  const added = chain.links.reduce((sum, { length }) => sum + length, 0) - old;
+  const guessed = chain.links.filter(({ run }) => run === undefined).length;
+  const amount = study.lengthText(metres(added));
+  const names = listed([chain.start, ...chain.links.map(({ landing }) => landing)].map((index) => bus.landings[index]!.name));
+  const lengths = guessed === 1 ? '1 new run is' : `${guessed} new runs are`;
+  return [
+    {
+      title: `Run one chain through ${names}: about ${amount} more cable (${lengths} not measured, taken along the cable that is there)`,
+      safe: false,
+      edits: [
+        { kind: 'rewire', bus: bus.index, course: courseOf(bus, shape, chain) },
+        ...terminatorEdits(bus, [chain.start, last.landing]),
+      ],
+    },
+  ];
+}

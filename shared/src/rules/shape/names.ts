@@ -1,0 +1,22 @@
+/** What the rules about shape share. */
+import { type Bus, type BusKind, rs485Kinds } from '../../network.js';
+
+/** The kinds whose shape is judged: one trunk with two ends. */
+export const trunkKinds: readonly BusKind[] = [...rs485Kinds];
+
+/**
+ * Whether every landing is what its writer meant. A name or port that does not exist makes a landing of its own, so
+ * that its bus seems to fall apart; that has its own finding.
+ */
+export const namesResolved = (bus: Bus): boolean =>
+  bus.landings.every(
+    ({ splice, node, port, portPlace }) =>
+      splice !== undefined || ((node?.device || node?.devicePlace) && !(portPlace && node.device && !port)),
+  );
+
+/** `the 30 ft run from caseA3 to head`, as a part of a sentence. */
+export const runText = (bus: Bus, index: number, lengthText: (length: Bus['runs'][number]['length']) => string): string => {
+  const run = bus.runs[index]!;
+  const to = run.to === undefined ? '' : ` to ${bus.landings[run.to]!.name}`;
+  return `the ${lengthText(run.length)} ${run.tap ? 'tap' : 'run'} from ${bus.landings[run.from]!.name}${to}`;
+};

@@ -1,0 +1,107 @@
+/** A tap longer than its kind of bus allows. */
+import { across } from '../../figures/walk.js';
+import type { BusStudy, Tap } from '../../figures/study.js';
+import type { Fix, Severity } from '../../finding.js';
+import { formatSeconds, metres, seconds } from '../../quantity.js';
+import { terminatorEdits } from '../ends/terminators.js';
+import type { BusRule } from '../rule.js';
+import { exampleOf } from './example.js';
+import { trunkKinds } from './names.js';
+import { canRewire, chainThroughTap, courseOf } from './straighten.js';
+import { edgeTapLimit, exceeds, modbusTapLimit, tapsByLanding } from './tap-limits.js';
+
+export const tapTooLong: BusRule = {
+  id: 'tap-too-long',
+  scope: 'bus',
+  severity: 'error',
+  kinds: trunkKinds,
+  check(study, report) {
+    const { bus } = study;
+    if (bus.damaged) return;
+    for (const taps of tapsByLanding(study).values()) {
+      for (const tap of taps) {
+        const verdict = judge(study, tap, taps.length);
+        if (!verdict) continue;
+        const run = bus.runs[tap.run]!;
+        report({
+          message: `the tap from ${bus.landings[tap.at]!.name} to ${bus.landings[across(run, tap.at)]!.name} reaches ${study.lengthText(tap.reach)}; ${verdict.limit}: run the trunk through the device${verdict.shorten ? ', or shorten the tap' : ''}`,
+          place: run.lengthPlace,
+          at: bus.landings[across(run, tap.at)]!.name,
+          severity: verdict.severity,
+          fixes: () => throughFixes(study, tap),
+        });
+      }
+    }
+  },
+  explanation: {
+    what: 'A tap reaches farther from the trunk than its kind of bus allows. On MS/TP every tap is too long.',
+    why: 'The open end of a tap sends the wave back into the trunk. As long as it is back within a fraction of the edge of a bit, it only rounds the edge; later it lies over the bit. The edge of the drivers decides, not the rate.',
+    field: 'The device on the tap and its neighbours see errors that come and go with temperature and with each device that is replaced by one with a faster driver.',
+    mend: 'Run the trunk through the device: cable in, cable out. Otherwise move the tap nearer.',
+    bad: exampleOf([
+      'from head : SiteHead terminate switch',
+      '38 ft to case1 : CaseBoard address 1',
+      'tap 80 ft to probe1 : AirProbe address 3',
+      '22 ft to case2 : CaseBoard address 2 terminate switch',
+    ]),
+    good: exampleOf([
+      'from head : SiteHead terminate switch',
+      '38 ft to case1 : CaseBoard address 1',
+      'tap 12 ft to probe1 : AirProbe address 3',
+      '22 ft to case2 : CaseBoard address 2 terminate switch',
+    ]),
+    sources: [
+      'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.3: at most 20 m, and 40 m / n for each of n derivations of one tap',
+      'rs485 and peer-485: data sheets of RS-485 transceivers, stub at most 0.1 x rise time x velocity, one way; advice, hence a warning',
+      'MS/TP without taps: from memory of ANSI/ASHRAE 135 clause 9, hence a warning',
+    ],
+    since: '0.1.0',
+  },
+};
+
+/** The limit that a tap breaks, as a clause, or undefined when it keeps it or none is known. */
+function judge(
+  study: BusStudy,
+  tap: Tap,
+  count: number,
+): { readonly limit: string; readonly severity: Severity; readonly shorten: boolean } | undefined {
+  const { kind } = study.bus;
+  const over = (limit: number) => `(${study.lengthText(metres(tap.reach - limit))} over)`;
+  if (kind === 'bacnet-mstp') return { limit: 'an MS/TP bus has no taps', severity: 'warning', shorten: false };
+  if (kind === 'modbus-rtu') {
+    const limit = modbusTapLimit(count);
+    if (!exceeds(tap.reach, limit)) return undefined;
+    const what = count === 1 ? 'a Modbus tap' : `each of ${count} Modbus taps at one landing`;
+    return { limit: `${study.lengthText(limit)} is the most for ${what} ${over(limit)}`, severity: 'error', shorten: true };
+  }
+  const advice = edgeTapLimit(study, tap);
+  if (!advice || !exceeds(tap.reach, advice.limit)) return undefined;
+  return {
+    limit: `${study.lengthText(advice.limit)} is advised for drivers with an edge of ${formatSeconds(seconds(advice.edge))} ${over(advice.limit)}`,
+    severity: 'warning',
+    shorten: true,
+  };
+}
+
+/** The trunk run through the tapped device; the way back from it is new cable that nobody has measured. */
+function throughFixes(study: BusStudy, tap: Tap): Fix[] {
+  const { bus, shape } = study;
+  const chain = canRewire(bus, shape) ? chainThroughTap(bus, shape, tap.run, tap.at) : undefined;
+  const last = chain?.links.at(-1);
+  if (!chain || !last) return [];
+  const run = bus.runs[tap.run]!;
+  const name = bus.landings[across(run, tap.at)]!.name;
+  const isNewEnd = !shape.ends?.includes(chain.start) || !shape.ends.includes(last.landing);
+  return [
+    {
+      title: isNewEnd
+        ? `Run the trunk on to ${name}, which becomes an end of it`
+        : `Run the trunk through ${name}: about ${study.lengthText(run.length)} more cable (the run on from there is not measured, taken along the cable that is there)`,
+      safe: false,
+      edits: [
+        { kind: 'rewire', bus: bus.index, course: courseOf(bus, shape, chain) },
+        ...(isNewEnd ? terminatorEdits(bus, [chain.start, last.landing]) : []),
+      ],
+    },
+  ];
+}

@@ -1,0 +1,62 @@
+/** Taps at one landing that are short each, and too long together. */
+import type { BusRule } from '../rule.js';
+import { exampleOf } from './example.js';
+import { metres } from '../../quantity.js';
+import { exceeds, modbusTapLimit, modbusTapShare, tapsByLanding } from './tap-limits.js';
+
+export const tapsAddUp: BusRule = {
+  id: 'taps-add-up',
+  scope: 'bus',
+  severity: 'warning',
+  kinds: ['modbus-rtu'],
+  check(study, report) {
+    const { bus } = study;
+    if (bus.damaged) return;
+    for (const [index, taps] of tapsByLanding(study)) {
+      const limit = modbusTapLimit(taps.length);
+      if (taps.some(({ reach }) => exceeds(reach, limit))) continue;
+      const total = taps.reduce((sum, tap) => sum + tap.total, 0);
+      if (!exceeds(total, modbusTapShare)) continue;
+      const landing = bus.landings[index]!;
+      const [cable, most, over] = [total, modbusTapShare, total - modbusTapShare].map((length) => study.lengthText(metres(length)));
+      report({
+        message: `${cable} of tap cable hang on ${landing.name}; ${most} is the most that the taps of one Modbus landing may have together (${over} over): run the trunk through some of their devices`,
+        place: landing.place,
+        related: taps.map((tap) => ({
+          message: `${study.lengthText(tap.total)} of cable hang on this tap`,
+          place: bus.runs[tap.run]!.place,
+        })),
+        at: landing.name,
+      });
+    }
+  },
+  explanation: {
+    what: 'The taps at one landing have more than 40 m of cable together, though none reaches too far. It takes a tap that forks.',
+    why: 'Every piece of open cable adds its capacitance at that point and sends its own echo.',
+    field: 'A cabinet from which a tap fans out to many devices gives errors for the devices around it.',
+    mend: 'Run the trunk through some of the devices, or let the forks start from different landings.',
+    bad: exampleOf([
+      'from head : SiteHead terminate switch',
+      '38 ft to case1 : CaseBoard address 1',
+      'tap 10 ft to splice box',
+      '22 ft to case2 : CaseBoard address 2 terminate switch',
+      'from box',
+      'tap 45 ft to probe1 : AirProbe address 3',
+      'tap 45 ft to probe2 : AirProbe address 4',
+      'tap 45 ft to probe3 : AirProbe address 5',
+    ]),
+    good: exampleOf([
+      'from head : SiteHead terminate switch',
+      '38 ft to case1 : CaseBoard address 1',
+      'tap 10 ft to splice box',
+      '22 ft to case2 : CaseBoard address 2 terminate switch',
+      'from box',
+      'tap 25 ft to probe1 : AirProbe address 3',
+      'tap 25 ft to probe2 : AirProbe address 4',
+    ]),
+    sources: [
+      'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.3: n derivations of 40 m / n each have 40 m together; applying it to a tap that forks is our reading, hence a warning',
+    ],
+    since: '0.1.0',
+  },
+};
