@@ -13,7 +13,10 @@ const { rules } = await load(`${root}shared/src/rules/index.ts`);
 const pages = new Map(rules.map((rule) => [`shared/rules/${rule.id}.md`, pageOf(rule)]));
 const readme = readFileSync(`${root}README.md`, 'utf8');
 const marks = /(<!-- rules -->\n)[\s\S]*?(<!-- end of rules -->)/;
-pages.set('README.md', readme.replace(marks, (_, begin, end) => `${begin}${listOf(rules)}${end}`));
+pages.set(
+  'README.md',
+  readme.replace(marks, (_, begin, end) => `${begin}${listOf(rules)}${end}`),
+);
 
 const stale = [];
 for (const [path, text] of pages) {
@@ -36,7 +39,14 @@ if (stale.length && checkOnly) {
 
 /** A module of the engine, bundled in memory. */
 async function load(entry) {
-  const { outputFiles } = await build({ entryPoints: [entry], bundle: true, format: 'esm', platform: 'neutral', write: false, logLevel: 'error' });
+  const { outputFiles } = await build({
+    entryPoints: [entry],
+    bundle: true,
+    format: 'esm',
+    platform: 'neutral',
+    write: false,
+    logLevel: 'error',
+  });
   return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`);
 }
 
@@ -82,6 +92,12 @@ ${sources.map((source) => `- ${source}`).join('\n')}
 }
 
 function listOf(list) {
-  const rows = list.map(({ id, severity, explanation }) => `| [${id}](shared/rules/${id}.md) | ${severity} | ${explanation.what.split(/(?<=\.)\s/)[0].replaceAll('|', '\\|').replaceAll('\n', ' ')} |`);
+  const rows = list.map(
+    ({ id, severity, explanation }) =>
+      `| [${id}](shared/rules/${id}.md) | ${severity} | ${explanation.what
+        .split(/(?<=\.)\s/)[0]
+        .replaceAll('|', '\\|')
+        .replaceAll('\n', ' ')} |`,
+  );
   return `| rule | severity | what it finds |\n| --- | --- | --- |\n${rows.join('\n')}\n`;
 }

@@ -8,7 +8,10 @@ import { generateReader } from '../language/generator/generate-reader.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const language = `${root}language`;
-execFileSync(process.execPath, [`${root}node_modules/langium-cli/bin/langium.js`, 'generate'], { cwd: language, stdio: 'inherit' });
+execFileSync(process.execPath, [`${root}node_modules/langium-cli/bin/langium.js`, 'generate'], {
+  cwd: language,
+  stdio: 'inherit',
+});
 
 const { shared } = createLangiumGrammarServices(EmptyFileSystem);
 const text = readFileSync(`${language}/src/fieldpair.langium`, 'utf8');

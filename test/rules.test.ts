@@ -46,7 +46,8 @@ describe('the list of rules', () => {
   it('makes no limit that is only remembered an error', () => {
     for (const { id, scope, severity, explanation } of rules) {
       if (scope === 'text') continue;
-      const remembered = explanation.sources.length > 0 && explanation.sources.every((source) => source.includes('from memory'));
+      const remembered =
+        explanation.sources.length > 0 && explanation.sources.every((source) => source.includes('from memory'));
       if (remembered) expect(severity, id).not.toBe('error');
     }
   });
@@ -66,8 +67,9 @@ describe.each(rules.filter(({ id }) => !beyondText.has(id)))('$id', ({ id, expla
       const after = counts(findingsOf(fixed(explanation.bad, finding as Finding, index)));
       expect(after[id], title).toBeUndefined();
       // A fix that leaves a catalogue entry unused is right to do so.
-      delete after['unused-entry'];
-      for (const [rule, count] of Object.entries(after)) expect(known[rule] ?? 0, `${title}: ${rule}`).toBeGreaterThanOrEqual(count);
+      after['unused-entry'] = 0;
+      for (const [rule, count] of Object.entries(after))
+        expect(known[rule] ?? 0, `${title}: ${rule}`).toBeGreaterThanOrEqual(count);
     }
   });
 });

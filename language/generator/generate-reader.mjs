@@ -14,7 +14,9 @@ export function generateReader(grammar) {
     for (const child of element.elements ?? (element.terminal ? [element.terminal] : [])) visit(child);
   };
   for (const rule of rules) visit(rule.definition);
-  const terminals = grammar.rules.filter((rule) => rule.$type === 'TerminalRule' && !rule.hidden).map((rule) => rule.name);
+  const terminals = grammar.rules
+    .filter((rule) => rule.$type === 'TerminalRule' && !rule.hidden)
+    .map((rule) => rule.name);
   const tokens = ['EOF', ...terminals, ...[...keywords].sort().map((keyword) => `'${keyword}'`)];
   const numberOf = new Map(tokens.map((token, index) => [token, index]));
   const id = (token) => `${numberOf.get(token)} /* ${token === 'EOF' ? 'end' : token.replaceAll('*/', '* /')} */`;
@@ -22,11 +24,15 @@ export function generateReader(grammar) {
   const test = ({ one, two }) =>
     [
       ...one.map((head) => `input.kinds[position] === ${id(head)}`),
-      ...[...two].map(([head, nexts]) => `(input.kinds[position] === ${id(head)} && (${nexts.map((next) => `input.kinds[position + 1] === ${id(next)}`).join(' || ')}))`),
+      ...[...two].map(
+        ([head, nexts]) =>
+          `(input.kinds[position] === ${id(head)} && (${nexts.map((next) => `input.kinds[position + 1] === ${id(next)}`).join(' || ')}))`,
+      ),
     ].join(' || ');
 
   const isDispatch = (rule) =>
-    rule.definition.$type === 'Alternatives' && rule.definition.elements.every((element) => element.$type === 'RuleCall' && !element.cardinality);
+    rule.definition.$type === 'Alternatives' &&
+    rule.definition.elements.every((element) => element.$type === 'RuleCall' && !element.cardinality);
 
   // --- Types ---------------------------------------------------------------------------------------------------
   const typeOf = (element) => {
@@ -40,7 +46,10 @@ export function generateReader(grammar) {
     const walk = (element) => {
       if (element.$type === 'Assignment') {
         const known = found.get(element.feature);
-        const types = new Set([...(known?.types ?? []), ...(element.operator === '?=' ? ['boolean'] : typeOf(element.terminal))]);
+        const types = new Set([
+          ...(known?.types ?? []),
+          ...(element.operator === '?=' ? ['boolean'] : typeOf(element.terminal)),
+        ]);
         found.set(element.feature, { operator: element.operator, types });
       } else for (const one of element.elements ?? []) walk(one);
     };
@@ -48,7 +57,8 @@ export function generateReader(grammar) {
     return found;
   };
   const interfaceOf = (rule) => {
-    if (isDispatch(rule)) return `export type ${rule.name} = ${rule.definition.elements.map((call) => call.rule.ref.name).join(' | ')};\n`;
+    if (isDispatch(rule))
+      return `export type ${rule.name} = ${rule.definition.elements.map((call) => call.rule.ref.name).join(' | ')};\n`;
     // Langium's recovery can leave out any part, so that no value is sure to be there.
     const lines = [...propertiesOf(rule)].map(([name, { operator, types }]) => {
       const type = [...types].join(' | ');
@@ -93,7 +103,10 @@ export function generateReader(grammar) {
       case 'Group':
         return element.elements
           .map((one, index) => {
-            const rest = element.elements.slice(index + 1).map(lookahead.of).reduce(lookahead.join, new Set(['']));
+            const rest = element.elements
+              .slice(index + 1)
+              .map(lookahead.of)
+              .reduce(lookahead.join, new Set(['']));
             return emit(one, lookahead.join(rest, after), where);
           })
           .join('\n');

@@ -11,7 +11,9 @@ const join = (left, right) => {
   for (const word of left) {
     const tokens = word === '' ? [] : word.split(' ');
     if (tokens.length >= size) words.add(word);
-    else for (const next of right) words.add([...tokens, ...(next === '' ? [] : next.split(' '))].slice(0, size).join(' '));
+    else
+      for (const next of right)
+        words.add([...tokens, ...(next === '' ? [] : next.split(' '))].slice(0, size).join(' '));
   }
   return words;
 };
@@ -30,7 +32,9 @@ export function createLookahead(rules) {
       case 'Keyword':
         return new Set([tokenOf(element)]);
       case 'RuleCall':
-        return element.rule.ref.$type === 'TerminalRule' ? new Set([tokenOf(element)]) : first.get(element.rule.ref.name);
+        return element.rule.ref.$type === 'TerminalRule'
+          ? new Set([tokenOf(element)])
+          : first.get(element.rule.ref.name);
       case 'Assignment':
         return once(element.terminal);
       case 'Alternatives':
@@ -60,7 +64,8 @@ export function createLookahead(rules) {
 
   /** Walks an element with what may come after it, and notes it for each rule called. */
   const spread = (element, after) => {
-    const behind = element.cardinality === '*' || element.cardinality === '+' ? union(after, join(once(element), after)) : after;
+    const behind =
+      element.cardinality === '*' || element.cardinality === '+' ? union(after, join(once(element), after)) : after;
     switch (element.$type) {
       case 'RuleCall':
         return element.rule.ref.$type === 'ParserRule' && grow(follow, element.rule.ref.name, behind);
@@ -70,7 +75,18 @@ export function createLookahead(rules) {
         return element.elements.map((one) => spread(one, behind)).some(Boolean);
       case 'Group':
         return element.elements
-          .map((one, index) => spread(one, join(element.elements.slice(index + 1).map(of).reduce(join, new Set([''])), behind)))
+          .map((one, index) =>
+            spread(
+              one,
+              join(
+                element.elements
+                  .slice(index + 1)
+                  .map(of)
+                  .reduce(join, new Set([''])),
+                behind,
+              ),
+            ),
+          )
           .some(Boolean);
       default:
         return false;
@@ -104,7 +120,8 @@ export function decide(wanted, others, where, greedy = false) {
     if (!theirs.has(head)) one.push(head);
     else {
       const both = [...nexts].filter((next) => theirs.get(head).has(next));
-      if (both.length && !greedy) throw new Error(`${where}: ${head} ${both[0]} fits two ways; two tokens must decide.`);
+      if (both.length && !greedy)
+        throw new Error(`${where}: ${head} ${both[0]} fits two ways; two tokens must decide.`);
       two.set(head, [...nexts]);
     }
   }

@@ -5,8 +5,8 @@
  */
 import { createStudy } from './figures/study.js';
 import { compareFindings, type Finding, type Severity } from './finding.js';
-import type { LengthUnit } from './quantity.js';
 import type { Bus, Store, Waiver } from './network.js';
+import type { LengthUnit } from './quantity.js';
 import { rules as allRules, ruleById } from './rules/index.js';
 import type { Report, Rule } from './rules/rule.js';
 
@@ -34,18 +34,24 @@ export function checkStore(store: Store, textReports: readonly NamedReport[], se
     const rule = ruleById(report.rule);
     if (rule) take(rule, report, { store: store.name, ...(report.bus === undefined ? {} : { bus: report.bus }) });
   }
-  const studies = store.buses.map((bus) => createStudy(store, bus, settings.lengthUnit ? { lengthUnit: settings.lengthUnit } : {}));
+  const studies = store.buses.map((bus) =>
+    createStudy(store, bus, settings.lengthUnit ? { lengthUnit: settings.lengthUnit } : {}),
+  );
   for (const rule of allRules) {
     if (rule.scope === 'text' || settings.severity?.[rule.id] === 'off') continue;
     if (rule.scope === 'bus') {
       for (const study of studies) {
         const { kind, name } = study.bus;
         if (!kind || (rule.kinds !== 'every' && !rule.kinds.includes(kind))) continue;
-        guarded(rule, study.bus, findings, () => rule.check(study, (report) => take(rule, report, { store: store.name, bus: name })));
+        guarded(rule, study.bus, findings, () =>
+          rule.check(study, (report) => take(rule, report, { store: store.name, bus: name })),
+        );
       }
     } else {
       guarded(rule, store, findings, () =>
-        rule.check(store, studies, (report) => take(rule, report, { store: store.name, ...(report.bus ? { bus: report.bus.name } : {}) })),
+        rule.check(store, studies, (report) =>
+          take(rule, report, { store: store.name, ...(report.bus ? { bus: report.bus.name } : {}) }),
+        ),
       );
     }
   }
@@ -64,7 +70,12 @@ export function checkText(textReports: readonly NamedReport[], settings: CheckSe
   return findings.sort(compareFindings);
 }
 
-function findingOf(rule: Rule, report: Report, where: { store?: string; bus?: string }, settings: CheckSettings): Finding | undefined {
+function findingOf(
+  rule: Rule,
+  report: Report,
+  where: { store?: string; bus?: string },
+  settings: CheckSettings,
+): Finding | undefined {
   if (settings.only && !settings.only.has(rule.id)) return undefined;
   const severity = settings.severity?.[rule.id] ?? report.severity ?? rule.severity;
   if (severity === 'off') return undefined;
@@ -115,14 +126,21 @@ function applyWaivers(store: Store, findings: readonly Finding[], settings: Chec
   const rule = ruleById('waiver-stale');
   for (const waiver of rule ? stale : []) {
     // A rule that did not run has found nothing to waive.
-    if (!rule || settings.severity?.[waiver.rule] === 'off' || (settings.only && !settings.only.has(waiver.rule))) continue;
+    if (!rule || settings.severity?.[waiver.rule] === 'off' || (settings.only && !settings.only.has(waiver.rule)))
+      continue;
     const bus = waiver.bus === undefined ? undefined : store.buses[waiver.bus];
     if (bus?.damaged) continue;
     const report: Report = {
       message: `this waiver of ${waiver.rule} waives nothing any more; remove it`,
       place: waiver.place,
       unnecessary: true,
-      fixes: () => [{ title: `Remove the waiver of ${waiver.rule}`, safe: true, edits: [{ kind: 'write', place: waiver.place, text: '' }] }],
+      fixes: () => [
+        {
+          title: `Remove the waiver of ${waiver.rule}`,
+          safe: true,
+          edits: [{ kind: 'write', place: waiver.place, text: '' }],
+        },
+      ],
     };
     const finding = findingOf(rule, report, { store: store.name, ...(bus ? { bus: bus.name } : {}) }, settings);
     if (finding) result.push(finding);

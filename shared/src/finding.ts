@@ -4,14 +4,7 @@
  * A finding is plain data in the engine's own words; editors and terminals render it. Its message can stand alone
  * in a one-line list: what is wrong, where, against which limit, and what to do, with the numbers.
  */
-import type {
-  BusIndex,
-  LandingIndex,
-  Place,
-  RunIndex,
-  ShieldTreatment,
-  Termination,
-} from './network.js';
+import type { BusIndex, LandingIndex, Place, RunIndex, ShieldTreatment, Termination } from './network.js';
 import type { BitsPerSecond, Metres, Ohms } from './quantity.js';
 
 export const severities = ['error', 'warning', 'info'] as const;

@@ -4,19 +4,20 @@
  * Start reading at `network.ts` (what a store's wiring is), then `finding.ts` (what is wrong and how to mend it),
  * `rules/` (one file each) and `physics/`.
  */
-export * from './network.js';
-export * from './quantity.js';
-export * from './finding.js';
-export * from './rules/rule.js';
+
+export * from './check.js';
+export * from './figures/shape.js';
 export * from './figures/shape.js';
 export * from './figures/study.js';
+export * from './finding.js';
 export * from './known.js';
-export * from './physics/conductor.js';
-export * from './ports.js';
-export * from './check.js';
-export * from './rules/index.js';
-export * from './figures/shape.js';
 export { listed } from './known.js';
 export * from './limits/length.js';
 export * from './limits/limit.js';
 export * from './limits/load.js';
+export * from './network.js';
+export * from './physics/conductor.js';
+export * from './ports.js';
+export * from './quantity.js';
+export * from './rules/index.js';
+export * from './rules/rule.js';

@@ -112,7 +112,12 @@ export interface Port {
   readonly kind?: BusKind;
   /** Protocols that an `rs485` port can be used with; empty when the catalogue does not say. */
   readonly speaks: readonly BusKind[];
-  readonly terminals: { readonly plus?: string; readonly minus?: string; readonly shield?: string; readonly common?: string };
+  readonly terminals: {
+    readonly plus?: string;
+    readonly minus?: string;
+    readonly shield?: string;
+    readonly common?: string;
+  };
   readonly polarity?: 'required' | 'free';
   /** Share of one unit load (TIA-485-A: about 12 kohm from each line to common). */
   readonly unitLoad?: number;
@@ -347,4 +352,3 @@ export interface Store {
   readonly networks: readonly HostNetwork[];
   readonly waivers: readonly Waiver[];
 }
-

@@ -16,7 +16,10 @@ export function portReserved(port: Port, node: StoreNode): boolean {
 }
 
 /** The ports of a node's device that a bus could land on, the ones that were meant for it first. */
-export function servingPorts(node: StoreNode, bus: { readonly kind?: BusKind | undefined }): { fit: Port[]; poor: Port[] } {
+export function servingPorts(
+  node: StoreNode,
+  bus: { readonly kind?: BusKind | undefined },
+): { fit: Port[]; poor: Port[] } {
   const fit: Port[] = [];
   const poor: Port[] = [];
   const { kind } = bus;

@@ -151,7 +151,9 @@ export function formatLength(length: Metres, lengthUnit: LengthUnit): string {
 export function formatOhms(value: Ohms, significant = 3): string {
   if (!Number.isFinite(value)) return 'open';
   if (value < 1e4) return `${formatSignificant(value, significant)} ohm`;
-  return value < 1e6 ? `${formatSignificant(value / 1e3, significant)} kohm` : `${formatSignificant(value / 1e6, significant)} Mohm`;
+  return value < 1e6
+    ? `${formatSignificant(value / 1e3, significant)} kohm`
+    : `${formatSignificant(value / 1e6, significant)} Mohm`;
 }
 
 /** `278 mV` below a volt, else `1.52 V`. */

@@ -36,12 +36,18 @@ try {
     writeFileSync(join(fleet, `store${index}.pair`), text);
     writeFileSync(join(fleet, `store${index}.yaml`), yaml);
   }
-  row(`stores of about 100 nodes; ${(bytes / 1e6).toFixed(1)} MB of .pair, ${(yamlBytes / 1e6).toFixed(1)} MB of YAML`, fleetSize);
+  row(
+    `stores of about 100 nodes; ${(bytes / 1e6).toFixed(1)} MB of .pair, ${(yamlBytes / 1e6).toFixed(1)} MB of YAML`,
+    fleetSize,
+  );
 
   const loader = join(root, 'test/bench/load-yaml.mjs');
   const time = (program, ...args) => {
     const began = performance.now();
-    const { status, stderr } = spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', maxBuffer: 1 << 28 });
+    const { status, stderr } = spawnSync(process.execPath, [program, ...args], {
+      encoding: 'utf8',
+      maxBuffer: 1 << 28,
+    });
     if (status !== 0) throw new Error(`${program} ended with ${status}: ${stderr}`);
     return performance.now() - began;
   };
@@ -64,11 +70,21 @@ try {
 /** The engine behind the editor, with all stores in it: a keystroke, a hover's worth of names, memory. */
 async function measureProject(size) {
   const module = join(work, 'language.mjs');
-  await build({ entryPoints: [join(root, 'language/src/index.ts')], bundle: true, platform: 'node', format: 'esm', outfile: module, logLevel: 'error' });
+  await build({
+    entryPoints: [join(root, 'language/src/index.ts')],
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    outfile: module,
+    logLevel: 'error',
+  });
   const { Project } = await import(module);
   const texts = new Map([['catalogue.pair', catalogueText]]);
   for (let index = 0; index < size; index++) texts.set(`store${index}.pair`, storeText(storeData(index)));
-  const host = { resolve: (_, path) => path, read: (file) => (texts.has(file) ? { text: texts.get(file) } : { problem: 'it does not exist', missing: true }) };
+  const host = {
+    resolve: (_, path) => path,
+    read: (file) => (texts.has(file) ? { text: texts.get(file) } : { problem: 'it does not exist', missing: true }),
+  };
   globalThis.gc?.();
   const before = process.memoryUsage().heapUsed;
   const began = performance.now();
@@ -90,5 +106,8 @@ async function measureProject(size) {
   }
   const sorted = edits.toSorted((left, right) => left - right);
   row('keystroke to findings, median ms', median(edits).toFixed(2));
-  row('keystroke to findings, 95th percentile ms (under 20 wanted)', sorted[Math.floor(sorted.length * 0.95)].toFixed(2));
+  row(
+    'keystroke to findings, 95th percentile ms (under 20 wanted)',
+    sorted[Math.floor(sorted.length * 0.95)].toFixed(2),
+  );
 }

@@ -42,7 +42,9 @@ export function storeText({ store, label, buses }) {
     lines.push(`  bus ${bus.name} : ${bus.kind} ${bus.rate} ${bus.format} on ${bus.cable} {`);
     lines.push(`    from head.${bus.from.port} terminate ${bus.from.terminate}`);
     for (const { length, unit, to, device, address, terminate } of bus.runs) {
-      lines.push(`    ${length} ${unit} to ${to} : ${device} address ${address}${terminate ? ` terminate ${terminate}` : ''}`);
+      lines.push(
+        `    ${length} ${unit} to ${to} : ${device} address ${address}${terminate ? ` terminate ${terminate}` : ''}`,
+      );
     }
     lines.push('    shield earthed at head', '    colours + white - blue', '  }', '');
   }

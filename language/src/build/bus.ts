@@ -1,8 +1,8 @@
 /** One bus: from its statements to landings and runs. */
 import {
-  bitsPerSecond,
   type Bus,
   type BusBias,
+  bitsPerSecond,
   type CharacterFormat,
   celsius,
   type LengthUnit,
@@ -116,9 +116,14 @@ function buildCourse(
       if (!pen) {
         // Nothing was landed on yet: the text lacks its first `from`.
         if (!damaged) {
-          notes.report('pen-missing', `this run starts nowhere; write from LANDING before the first run of bus ${declaration.name?.text ?? ''}`, notes.place(statement), {
-            bus: declaration.name?.text ?? '',
-          });
+          notes.report(
+            'pen-missing',
+            `this run starts nowhere; write from LANDING before the first run of bus ${declaration.name?.text ?? ''}`,
+            notes.place(statement),
+            {
+              bus: declaration.name?.text ?? '',
+            },
+          );
         }
         damaged = true;
         if (!statement.tap) pen = target;
@@ -210,7 +215,8 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
       case 'BusColours': {
         const names = { '+': 'plus', '-': 'minus', shield: 'shield', common: 'common' } as const;
         const colours: { plus?: string; minus?: string; shield?: string; common?: string } = {};
-        for (const { role, colour } of statement.colours) if (role && colour?.text !== undefined) colours[names[role]] = colour.text;
+        for (const { role, colour } of statement.colours)
+          if (role && colour?.text !== undefined) colours[names[role]] = colour.text;
         draft.colours = { ...colours, place };
         break;
       }
@@ -239,9 +245,14 @@ function readBias(statement: Statement<'BusBias'>, landings: Landings, biases: B
       const { mode: _, ...values } = bias;
       biases.push({ landing: landing.index, ...values, place, builtIn: true });
     } else if (landing.port) {
-      notes.report('bias-switch-missing', `${landing.name} has no bias that could be switched on; write resistors, such as bias at ${landing.name} 560 ohm`, place, {
-        at: landing.name,
-      });
+      notes.report(
+        'bias-switch-missing',
+        `${landing.name} has no bias that could be switched on; write resistors, such as bias at ${landing.name} 560 ohm`,
+        place,
+        {
+          at: landing.name,
+        },
+      );
     }
     return;
   }

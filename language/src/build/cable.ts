@@ -1,11 +1,4 @@
-import {
-  type Cable,
-  faradsPerMetre,
-  ohms,
-  ohmsPerMetre,
-  ratio,
-  squareMetres,
-} from '@fieldpair/shared';
+import { type Cable, faradsPerMetre, ohms, ohmsPerMetre, ratio, squareMetres } from '@fieldpair/shared';
 import type { CableDeclaration, Conductor } from '../generated/reader.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { quantityOf } from './quantities.js';
@@ -28,7 +21,12 @@ export function buildCable(declaration: CableDeclaration, notes: Notes): Cable |
   for (const property of declaration.properties) {
     if (seen.has(property.type)) {
       const what = notes.textAt(property);
-      notes.report('statement-repeated', `cable ${name} says this twice; remove one of the two: ${what}`, notes.place(property), { at: name });
+      notes.report(
+        'statement-repeated',
+        `cable ${name} says this twice; remove one of the two: ${what}`,
+        notes.place(property),
+        { at: name },
+      );
       continue;
     }
     seen.add(property.type);
@@ -42,7 +40,9 @@ export function buildCable(declaration: CableDeclaration, notes: Notes): Cable |
         break;
       }
       case 'CableShield': {
-        const words = property.make.map((word) => wordOf(word, ['foil', 'braid', 'none', 'drain'], 'kind of shield', notes));
+        const words = property.make.map((word) =>
+          wordOf(word, ['foil', 'braid', 'none', 'drain'], 'kind of shield', notes),
+        );
         const kinds = (['foil', 'braid'] as const).filter((kind) => words.includes(kind));
         if (kinds.length) draft.shield = kinds.join(' ') as 'foil' | 'braid' | 'foil braid';
         else if (words.includes('none')) draft.shield = 'none';

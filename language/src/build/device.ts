@@ -1,7 +1,7 @@
 import type { BitsPerSecond, Device, DeviceRole, Port } from '@fieldpair/shared';
 import type { DeviceDeclaration, Name, PortDeclaration } from '../generated/reader.js';
 import { documentationAbove, type Notes } from './notes.js';
-import { readPortProperty, type PortDraft } from './port.js';
+import { type PortDraft, readPortProperty } from './port.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
 import { UniqueNames } from './unique.js';
 import { kindOf, wordOf } from './words.js';
@@ -81,7 +81,11 @@ function knownRevision(used: Name, revisions: readonly Name[], device: string, n
   return undefined;
 }
 
-function buildPort(declaration: PortDeclaration, revisionOf: (used: Name) => string | undefined, notes: Notes): Port | undefined {
+function buildPort(
+  declaration: PortDeclaration,
+  revisionOf: (used: Name) => string | undefined,
+  notes: Notes,
+): Port | undefined {
   const name = declaration.name?.text;
   if (name === undefined || !declaration.name) return undefined;
   const kind = kindOf(declaration.kind, notes);
@@ -102,7 +106,12 @@ function buildPort(declaration: PortDeclaration, revisionOf: (used: Name) => str
     // Bias alone comes in two statements: what the port needs, and what it provides.
     const key = property.type === 'PortBias' ? `PortBias ${property.needed}` : property.type;
     if (seen.has(key)) {
-      notes.report('statement-repeated', `port ${name} says this twice; remove one of the two: ${notes.textAt(property)}`, notes.place(property), { at: name });
+      notes.report(
+        'statement-repeated',
+        `port ${name} says this twice; remove one of the two: ${notes.textAt(property)}`,
+        notes.place(property),
+        { at: name },
+      );
       continue;
     }
     seen.add(key);
@@ -111,13 +120,24 @@ function buildPort(declaration: PortDeclaration, revisionOf: (used: Name) => str
   return draft;
 }
 
-function checkTwins(declarations: readonly PortDeclaration[], ports: readonly Port[], device: string, notes: Notes): void {
+function checkTwins(
+  declarations: readonly PortDeclaration[],
+  ports: readonly Port[],
+  device: string,
+  notes: Notes,
+): void {
   for (const { name, properties } of declarations) {
     for (const property of properties) {
       if (property.type !== 'Twin' || !property.port) continue;
       const original = ports.find((port) => port.name === property.port?.text && port.name !== name?.text);
       if (original) notes.use('port', property.port, original.place);
-      else unknownPort(property.port, device, ports.filter((port) => port.name !== name?.text), notes);
+      else
+        unknownPort(
+          property.port,
+          device,
+          ports.filter((port) => port.name !== name?.text),
+          notes,
+        );
     }
   }
 }
@@ -131,7 +151,10 @@ export function unknownPort(used: Name, device: string, ports: readonly Port[], 
     'unknown-name',
     `device ${device} has no port ${used.text ?? ''}; it has ${names.join(', ') || 'none'}${didYouMean(likely)}`,
     place,
-    { at: used.text ?? '', ...(bus === undefined ? {} : { bus }), fixes: () => renameFixes(place, likely.length ? likely : names.slice(0, 4)) },
+    {
+      at: used.text ?? '',
+      ...(bus === undefined ? {} : { bus }),
+      fixes: () => renameFixes(place, likely.length ? likely : names.slice(0, 4)),
+    },
   );
 }
-

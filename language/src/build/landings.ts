@@ -1,6 +1,15 @@
 /** The landings of one bus while it is built: which mention is which landing, and what is said about each. */
-import { type Bus, type Landing, type LandingTermination, type Place, type Port, servingPorts, type Sourced, type StoreNode } from '@fieldpair/shared';
-import type { Landing as LandingTree, LandingReference } from '../generated/reader.js';
+import {
+  type Bus,
+  type Landing,
+  type LandingTermination,
+  type Place,
+  type Port,
+  type Sourced,
+  type StoreNode,
+  servingPorts,
+} from '@fieldpair/shared';
+import type { LandingReference, Landing as LandingTree } from '../generated/reader.js';
 import { unknownPort } from './device.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
@@ -8,7 +17,12 @@ import { didYouMean, nearest, renameFixes } from './suggest.js';
 
 export type LandingDraft = {
   -readonly [Key in keyof Landing]: Landing[Key];
-} & { visits: Landing['visits'][number][]; terminations: LandingTermination[]; otherAddresses: Sourced<number>[]; runs: number[] };
+} & {
+  visits: Landing['visits'][number][];
+  terminations: LandingTermination[];
+  otherAddresses: Sourced<number>[];
+  runs: number[];
+};
 
 export class Landings {
   readonly all: LandingDraft[] = [];
@@ -60,7 +74,10 @@ export class Landings {
     }
     const written = port === undefined ? name : `${name}.${port}`;
     const place = notes.place(reference);
-    const likely = nearest(written, this.all.map((one) => one.name));
+    const likely = nearest(
+      written,
+      this.all.map((one) => one.name),
+    );
     notes.report('not-on-bus', `${written} is not landed on bus ${this.#bus}, so ${what}${didYouMean(likely)}`, place, {
       bus: this.#bus,
       at: written,
@@ -126,7 +143,11 @@ export class Landings {
       this.#strangers.set(name, stranger);
       const likely = nearest(name, this.#nodes.keys());
       const message = `no node ${name} is declared; write its device where it is landed first (${name} : DEVICE)${didYouMean(likely)}`;
-      this.#notes.report('unknown-name', message, place, { bus: this.#bus, at: name, fixes: () => renameFixes(place, likely) });
+      this.#notes.report('unknown-name', message, place, {
+        bus: this.#bus,
+        at: name,
+        fixes: () => renameFixes(place, likely),
+      });
     }
     return stranger;
   }
@@ -172,11 +193,16 @@ export class Landings {
         if (!draft.address) draft.address = address;
         else if (draft.address.value !== value) {
           draft.otherAddresses.push(address);
-          notes.report('statement-repeated', `${draft.name} has address ${value} here and ${draft.address.value} before; keep the one that is set on the device`, place, {
-            bus: this.#bus,
-            at: draft.name,
-            related: [{ message: `address ${draft.address.value} is said here`, place: draft.address.place }],
-          });
+          notes.report(
+            'statement-repeated',
+            `${draft.name} has address ${value} here and ${draft.address.value} before; keep the one that is set on the device`,
+            place,
+            {
+              bus: this.#bus,
+              at: draft.name,
+              related: [{ message: `address ${draft.address.value} is said here`, place: draft.address.place }],
+            },
+          );
         }
         break;
       }
@@ -213,4 +239,8 @@ export class Landings {
 
 /** References may hold a dot, so they are written as they are. */
 const renameFixesRaw = (place: Place, names: readonly string[]) =>
-  names.map((name) => ({ title: `Change to ${name}`, safe: false, edits: [{ kind: 'write' as const, place, text: name }] }));
+  names.map((name) => ({
+    title: `Change to ${name}`,
+    safe: false,
+    edits: [{ kind: 'write' as const, place, text: name }],
+  }));

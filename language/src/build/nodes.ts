@@ -48,7 +48,8 @@ export function buildNodes(parts: readonly NodePart[]): Map<string, StoreNode> {
     }
     for (const { landing } of landingsOf(declaration)) {
       for (const property of landing.properties) {
-        if (property.type === 'LandingRevision') setRevision(nodes.get(landing.node?.text ?? ''), property.revision, notes);
+        if (property.type === 'LandingRevision')
+          setRevision(nodes.get(landing.node?.text ?? ''), property.revision, notes);
       }
     }
   }
@@ -85,9 +86,14 @@ function setRevision(node: Draft | undefined, written: Name | undefined, notes: 
   const revision: Sourced<string> = { value: written.text, place };
   if (!node.revision) node.revision = revision;
   else if (node.revision.value !== written.text) {
-    notes.report('statement-repeated', `${node.name} is revision ${written.text} here and ${node.revision.value} elsewhere; keep the one on the hardware's label`, place, {
-      at: node.name,
-      related: [{ message: `revision ${node.revision.value} is said here`, place: node.revision.place }],
-    });
+    notes.report(
+      'statement-repeated',
+      `${node.name} is revision ${written.text} here and ${node.revision.value} elsewhere; keep the one on the hardware's label`,
+      place,
+      {
+        at: node.name,
+        related: [{ message: `revision ${node.revision.value} is said here`, place: node.revision.place }],
+      },
+    );
   }
 }

@@ -29,7 +29,12 @@ export class Notes {
     return this.source.text.slice(start, end);
   }
 
-  report(rule: string, message: string, place: Place, more: Partial<Omit<TextReport, 'rule' | 'message' | 'place'>> = {}): void {
+  report(
+    rule: string,
+    message: string,
+    place: Place,
+    more: Partial<Omit<TextReport, 'rule' | 'message' | 'place'>> = {},
+  ): void {
     this.reports.push({ rule, message, place, ...more });
   }
 

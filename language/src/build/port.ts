@@ -1,15 +1,15 @@
 /** The properties of a port, one by one. */
 import {
-  bitsPerSecond,
   type BusKind,
+  bitsPerSecond,
   farads,
-  ohms,
   type Ohms,
+  ohms,
   type Port,
   seconds,
   type Termination,
-  volts,
   type Volts,
+  volts,
 } from '@fieldpair/shared';
 import type { BiasResistors, Name, PortProperty, Quantity } from '../generated/reader.js';
 import type { Notes } from './notes.js';
@@ -31,12 +31,15 @@ export function readPortProperty(
     case 'Terminals': {
       const names = { '+': 'plus', '-': 'minus', shield: 'shield', common: 'common' } as const;
       const terminals: { plus?: string; minus?: string; shield?: string; common?: string } = {};
-      for (const { role, mark } of property.terminals) if (role && mark?.text !== undefined) terminals[names[role]] = mark.text;
+      for (const { role, mark } of property.terminals)
+        if (role && mark?.text !== undefined) terminals[names[role]] = mark.text;
       draft.terminals = terminals;
       break;
     }
     case 'Speaks':
-      draft.speaks = property.kinds.map((word) => kindOf(word, notes)).filter((kind): kind is BusKind => kind !== undefined);
+      draft.speaks = property.kinds
+        .map((word) => kindOf(word, notes))
+        .filter((kind): kind is BusKind => kind !== undefined);
       break;
     case 'Polarity': {
       const polarity = wordOf(property.value, ['required', 'free'], 'polarity', notes);
@@ -46,7 +49,12 @@ export function readPortProperty(
     case 'Load': {
       const share = (property.numerator ?? 0) / (property.denominator ?? 1);
       if (Number.isFinite(share) && 0 <= share && share <= 32) draft.unitLoad = share;
-      else notes.report('value-impossible', `${notes.textAt(property)} is no share of a unit load; write 1, 1/2, 1/4 or 1/8`, notes.place(property));
+      else
+        notes.report(
+          'value-impossible',
+          `${notes.textAt(property)} is no share of a unit load; write 1, 1/2, 1/4 or 1/8`,
+          notes.place(property),
+        );
       break;
     }
     case 'Capacitance': {
@@ -69,7 +77,12 @@ export function readPortProperty(
       const means = wordOf(property.means, ['dial', 'switches', 'software'], 'way to set an address', notes);
       const low = property.low?.value ?? 0;
       const high = property.high?.value ?? 255;
-      if (low > high) notes.report('value-impossible', `an address range runs from low to high; ${notes.textAt(property)} does not`, notes.place(property));
+      if (low > high)
+        notes.report(
+          'value-impossible',
+          `an address range runs from low to high; ${notes.textAt(property)} does not`,
+          notes.place(property),
+        );
       else if (means) draft.address = { means, low, high };
       break;
     }
@@ -95,7 +108,11 @@ export function readPortProperty(
     case 'Twin': {
       const reason = property.reason?.text;
       if (property.port?.text === undefined) break;
-      draft.twinOf = { port: property.port.text, place: notes.place(property), ...(reason === undefined ? {} : { reason }) };
+      draft.twinOf = {
+        port: property.port.text,
+        place: notes.place(property),
+        ...(reason === undefined ? {} : { reason }),
+      };
       break;
     }
   }
@@ -121,8 +138,9 @@ export function biasOf(
   const up = quantityOf(resistors?.up, 'resistance', notes, { above: 0 }, ['ohm', 'kohm']);
   if (up === undefined) return undefined;
   const down = resistors?.down ? quantityOf(resistors.down, 'resistance', notes, { above: 0 }, ['ohm', 'kohm']) : up;
-  const supply = resistors?.supply ? quantityOf(resistors.supply, 'voltage', notes, { above: 0, to: 60 }, ['V']) : usualBiasSupply;
+  const supply = resistors?.supply
+    ? quantityOf(resistors.supply, 'voltage', notes, { above: 0, to: 60 }, ['V'])
+    : usualBiasSupply;
   if (down === undefined || supply === undefined) return undefined;
   return { up: ohms(up), down: ohms(down), supply: volts(supply) };
 }
-

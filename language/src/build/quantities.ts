@@ -41,7 +41,8 @@ export function quantityOf(
       const unitPlace = notes.place(quantity.unit);
       const likely = value === undefined ? nearest(name, unitsOf(dimension)) : [];
       const choices = possibleUnits(number, likely.length ? likely : expected.slice(0, 4), bounds, dimension);
-      const what = value === undefined ? `${name} is no unit` : `${name} measures ${anArticle(actual as Dimension)} ${actual}`;
+      const what =
+        value === undefined ? `${name} is no unit` : `${name} measures ${anArticle(actual as Dimension)} ${actual}`;
       const message = `${what}; here ${anArticle(dimension)} ${dimension} is due, in ${expected.slice(0, 4).join(', ')}${didYouMean(likely)}`;
       notes.report('unit-unsuited', message, unitPlace, { fixes: () => renameFixes(unitPlace, choices) });
       return undefined;
@@ -68,13 +69,15 @@ export function quantityOf(
 const possibleUnits = (number: number, names: readonly string[], bounds: Bounds, dimension: Dimension): string[] =>
   names.filter((name) => {
     const value = toSi(number, name) ?? Number.NaN;
-    const least = bounds.above === undefined ? (bounds.from ?? Number.NEGATIVE_INFINITY) <= value : bounds.above < value;
+    const least =
+      bounds.above === undefined ? (bounds.from ?? Number.NEGATIVE_INFINITY) <= value : bounds.above < value;
     return least && value <= mostOf(bounds, dimension);
   });
 
 const mostOf = (bounds: Bounds, dimension: Dimension) => bounds.to ?? largest[dimension] ?? 1e15;
 
-const unitName = ({ unit }: Quantity): string => (unit?.per === undefined ? (unit?.text ?? '') : `${unit.text ?? ''}/${unit.per}`);
+const unitName = ({ unit }: Quantity): string =>
+  unit?.per === undefined ? (unit?.text ?? '') : `${unit.text ?? ''}/${unit.per}`;
 
 /** Also used to tell which length unit a text prefers. */
 export const writesFeet = (quantity: Quantity | undefined): boolean | undefined => {
@@ -87,20 +90,38 @@ export const writesFeet = (quantity: Quantity | undefined): boolean | undefined 
 function feetAndInches(quantity: Quantity, dimension: Dimension, notes: Notes): number | undefined {
   const [, feet, inches] = /^(\d+)[ \t]*ft[ \t]+([\d.]+)/.exec(quantity.feet ?? '') ?? [];
   if (dimension !== 'length') {
-    notes.report('unit-unsuited', `${quantity.feet} is a length; here ${anArticle(dimension)} ${dimension} is due`, notes.place(quantity));
+    notes.report(
+      'unit-unsuited',
+      `${quantity.feet} is a length; here ${anArticle(dimension)} ${dimension} is due`,
+      notes.place(quantity),
+    );
     return undefined;
   }
   return within((toSi(Number(feet), 'ft') ?? 0) + (toSi(Number(inches), 'in') ?? 0), {}, quantity, dimension, notes);
 }
 
-function within(value: number, bounds: Bounds, quantity: Quantity, dimension: Dimension, notes: Notes): number | undefined {
+function within(
+  value: number,
+  bounds: Bounds,
+  quantity: Quantity,
+  dimension: Dimension,
+  notes: Notes,
+): number | undefined {
   const written = notes.textAt(quantity);
   const most = mostOf(bounds, dimension);
   const complain = (why: string) => notes.report('value-impossible', `${written} ${why}`, notes.place(quantity));
   if (bounds.above !== undefined && value <= bounds.above) {
-    complain(value < 0 ? `is negative; ${anArticle(dimension)} ${dimension} here is more than 0` : `is nothing; ${anArticle(dimension)} ${dimension} here is more than 0`);
+    complain(
+      value < 0
+        ? `is negative; ${anArticle(dimension)} ${dimension} here is more than 0`
+        : `is nothing; ${anArticle(dimension)} ${dimension} here is more than 0`,
+    );
   } else if (bounds.from !== undefined && value < bounds.from) {
-    complain(value < 0 ? `is negative; ${anArticle(dimension)} ${dimension} here is 0 or more` : `is too small for ${anArticle(dimension)} ${dimension} here`);
+    complain(
+      value < 0
+        ? `is negative; ${anArticle(dimension)} ${dimension} here is 0 or more`
+        : `is too small for ${anArticle(dimension)} ${dimension} here`,
+    );
   } else if (value > most || !Number.isFinite(value)) {
     complain(`is more than any ${dimension} here can be; check the number and its unit`);
   } else return value;

@@ -93,10 +93,18 @@ export class CatalogueScope {
     entries: (file: FileCatalogue) => ReadonlyMap<string, Entry>,
   ): void {
     const place = notes.place(written);
-    const likely = nearest(text, this.#files.flatMap((file) => [...entries(file).keys()]));
-    notes.report('unknown-name', `there is no ${kind} ${text} in this file or its imports${didYouMean(likely)}`, place, {
-      at: text,
-      fixes: () => renameFixes(place, likely),
-    });
+    const likely = nearest(
+      text,
+      this.#files.flatMap((file) => [...entries(file).keys()]),
+    );
+    notes.report(
+      'unknown-name',
+      `there is no ${kind} ${text} in this file or its imports${didYouMean(likely)}`,
+      place,
+      {
+        at: text,
+        fixes: () => renameFixes(place, likely),
+      },
+    );
   }
 }

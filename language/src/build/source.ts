@@ -12,7 +12,17 @@ export interface SourceText {
 }
 
 /** What a name can stand for. */
-export type NameKind = 'cable' | 'device' | 'port' | 'revision' | 'store' | 'node' | 'splice' | 'bus' | 'network' | 'indicator';
+export type NameKind =
+  | 'cable'
+  | 'device'
+  | 'port'
+  | 'revision'
+  | 'store'
+  | 'node'
+  | 'splice'
+  | 'bus'
+  | 'network'
+  | 'indicator';
 
 /** One mention of a name. `target` is the place of its declaration; a declaration is its own target. */
 export interface NameUse {

@@ -1,5 +1,5 @@
 /** A store: its nodes, buses, networks and waivers, from all the texts that describe it. */
-import { type Bus, type HostNetwork, type Store, type StoreNode, type Waiver } from '@fieldpair/shared';
+import type { Bus, HostNetwork, Store, StoreNode, Waiver } from '@fieldpair/shared';
 import type { NetworkDeclaration, StoreDeclaration, Waiver as WaiverTree } from '../generated/reader.js';
 import { buildBus } from './bus.js';
 import { buildNodes } from './nodes.js';
@@ -23,7 +23,11 @@ export interface BuiltStore {
 }
 
 /** Builds a store from its parts; undefined when it has no name yet. `rules` are the ids that may be waived. */
-export function buildStore(parts: readonly StorePart[], rules: ReadonlySet<string>, namesWanted = false): BuiltStore | undefined {
+export function buildStore(
+  parts: readonly StorePart[],
+  rules: ReadonlySet<string>,
+  namesWanted = false,
+): BuiltStore | undefined {
   const [main] = parts;
   const name = main?.declaration.name?.text;
   if (!main?.declaration.name || name === undefined) return undefined;
@@ -96,13 +100,21 @@ function buildNetwork(tree: NetworkDeclaration, nodes: ReadonlyMap<string, Store
       else reportUnknownNode(written.text, notes.place(written), nodes, notes);
     }
     const value = member.address?.value;
-    const address = member.address && value !== undefined ? { value: member.address.negative ? -value : value, place: notes.place(member.address) } : undefined;
+    const address =
+      member.address && value !== undefined
+        ? { value: member.address.negative ? -value : value, place: notes.place(member.address) }
+        : undefined;
     return { place, ...(node ? { node } : {}), ...(address ? { address } : {}) };
   });
   return { name, place: notes.place(tree.name ?? tree), members };
 }
 
-function reportUnknownNode(name: string, place: ReturnType<Notes['place']>, nodes: ReadonlyMap<string, StoreNode>, notes: Notes): void {
+function reportUnknownNode(
+  name: string,
+  place: ReturnType<Notes['place']>,
+  nodes: ReadonlyMap<string, StoreNode>,
+  notes: Notes,
+): void {
   const likely = nearest(name, nodes.keys());
   notes.report('unknown-name', `no node ${name} is declared in this store${didYouMean(likely)}`, place, {
     at: name,
@@ -111,18 +123,28 @@ function reportUnknownNode(name: string, place: ReturnType<Notes['place']>, node
 }
 
 /** What every waiver must have; undefined, with a report, when it has not. */
-function waiverBase(tree: WaiverTree, rules: ReadonlySet<string>, notes: Notes): Pick<Waiver, 'rule' | 'rulePlace' | 'reason' | 'place'> | undefined {
+function waiverBase(
+  tree: WaiverTree,
+  rules: ReadonlySet<string>,
+  notes: Notes,
+): Pick<Waiver, 'rule' | 'rulePlace' | 'reason' | 'place'> | undefined {
   const { rule } = tree;
   if (rule?.text === undefined) return undefined;
   const rulePlace = notes.place(rule);
   if (!rules.has(rule.text)) {
     const likely = nearest(rule.text, rules);
-    notes.report('unknown-word', `there is no rule ${rule.text}${didYouMean(likely)}`, rulePlace, { fixes: () => renameFixes(rulePlace, likely) });
+    notes.report('unknown-word', `there is no rule ${rule.text}${didYouMean(likely)}`, rulePlace, {
+      fixes: () => renameFixes(rulePlace, likely),
+    });
     return undefined;
   }
   const reason = tree.reason?.text?.trim();
   if (!reason) {
-    notes.report('waiver-unreasoned', `this waiver of ${rule.text} gives no reason, so it waives nothing; add because "REASON" for whoever reads the next change`, notes.place(tree));
+    notes.report(
+      'waiver-unreasoned',
+      `this waiver of ${rule.text} gives no reason, so it waives nothing; add because "REASON" for whoever reads the next change`,
+      notes.place(tree),
+    );
     return undefined;
   }
   return { rule: rule.text, rulePlace, reason, place: notes.place(tree) };
@@ -142,8 +164,16 @@ function readWaiver(tree: WaiverTree, bus: Bus, waivers: Waiver[], rules: Readon
     waivers.push({ ...base, bus: bus.index, at });
   } else {
     const place = notes.place(tree.at);
-    const likely = nearest(at, bus.landings.map((one) => one.splice ?? one.node?.name ?? one.name));
-    notes.report('not-on-bus', `${at} is not landed on bus ${bus.name}, so this waives nothing${didYouMean(likely)}`, place, { bus: bus.name, at, fixes: () => renameFixes(place, likely) });
+    const likely = nearest(
+      at,
+      bus.landings.map((one) => one.splice ?? one.node?.name ?? one.name),
+    );
+    notes.report(
+      'not-on-bus',
+      `${at} is not landed on bus ${bus.name}, so this waives nothing${didYouMean(likely)}`,
+      place,
+      { bus: bus.name, at, fixes: () => renameFixes(place, likely) },
+    );
   }
 }
 

@@ -12,7 +12,11 @@ function distance(left: string, right: string, most: number): number {
     const current = [row];
     for (let column = 1; column <= right.length; column++) {
       const same = left[row - 1] === right[column - 1];
-      let best = Math.min((last[column] ?? 0) + 1, (current[column - 1] ?? 0) + 1, (last[column - 1] ?? 0) + (same ? 0 : 1));
+      let best = Math.min(
+        (last[column] ?? 0) + 1,
+        (current[column - 1] ?? 0) + 1,
+        (last[column - 1] ?? 0) + (same ? 0 : 1),
+      );
       if (row > 1 && column > 1 && left[row - 1] === right[column - 2] && left[row - 2] === right[column - 1]) {
         best = Math.min(best, (beforeLast[column - 2] ?? 0) + 1);
       }

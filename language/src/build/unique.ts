@@ -22,10 +22,15 @@ export class UniqueNames {
       this.#first.set(name.text, place);
       return true;
     }
-    notes.report('duplicate-name', `${this.#what} ${name.text} is declared twice; rename one of the two or remove it`, place, {
-      related: [{ message: `${name.text} is declared here first`, place: first }],
-      at: name.text,
-    });
+    notes.report(
+      'duplicate-name',
+      `${this.#what} ${name.text} is declared twice; rename one of the two or remove it`,
+      place,
+      {
+        related: [{ message: `${name.text} is declared here first`, place: first }],
+        at: name.text,
+      },
+    );
     return false;
   }
 }

@@ -15,10 +15,16 @@ export function wordOf<T extends string>(
   if ((allowed as readonly string[]).includes(word.text)) return word.text as T;
   const likely = nearest(word.text, allowed);
   const place = notes.place(word);
-  notes.report('unknown-word', `${word.text} is no ${what}; known are ${allowed.join(', ')}${didYouMean(likely)}`, place, {
-    fixes: () => renameFixes(place, likely),
-  });
+  notes.report(
+    'unknown-word',
+    `${word.text} is no ${what}; known are ${allowed.join(', ')}${didYouMean(likely)}`,
+    place,
+    {
+      fixes: () => renameFixes(place, likely),
+    },
+  );
   return undefined;
 }
 
-export const kindOf = (word: Word | undefined, notes: Notes): BusKind | undefined => wordOf(word, busKinds, 'kind of bus', notes);
+export const kindOf = (word: Word | undefined, notes: Notes): BusKind | undefined =>
+  wordOf(word, busKinds, 'kind of bus', notes);

@@ -20,7 +20,9 @@ export function rewire(bus: Bus, course: readonly CourseStep[], textOf: TextOf):
     if (step.step === 'from') return `from ${target}`;
     const run = step.run === undefined ? undefined : bus.runs[step.run];
     const same = run && Math.abs(run.length - step.length) < 1e-6;
-    const length = same ? text.slice(run.lengthPlace.start, run.lengthPlace.end) : lengthText(step.length, bus.lengthUnit);
+    const length = same
+      ? text.slice(run.lengthPlace.start, run.lengthPlace.end)
+      : lengthText(step.length, bus.lengthUnit);
     const remarks = run ? remarksOf(bus, run.index, text, same === true) : '';
     return `${step.step === 'tap' ? 'tap ' : ''}${length}${remarks} to ${target}`;
   });

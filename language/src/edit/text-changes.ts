@@ -1,5 +1,13 @@
 /** From a fix's network edits to changes of text: the only place that knows how a fact is written. */
-import { type Bus, formatSignificant, type Landing, metresPerFoot, type NetworkEdit, type Place, type Store } from '@fieldpair/shared';
+import {
+  type Bus,
+  formatSignificant,
+  type Landing,
+  metresPerFoot,
+  type NetworkEdit,
+  type Place,
+  type Store,
+} from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
 import { lineOf, removal, statementAfter } from './lines.js';
 import { rewire } from './rewire.js';
@@ -27,7 +35,12 @@ export function textChangesFor(store: Store | undefined, edits: readonly Network
   const needed = edits.filter((edit) => !replaced(edit));
   const changes = needed.flatMap((edit) => changesFor(store, edit, textOf));
   changes.sort((left, right) => left.start - right.start || left.end - right.end);
-  return changes.filter((change, index) => index === 0 || (changes[index - 1] as TextChange).file !== change.file || (changes[index - 1] as TextChange).end <= change.start);
+  return changes.filter(
+    (change, index) =>
+      index === 0 ||
+      (changes[index - 1] as TextChange).file !== change.file ||
+      (changes[index - 1] as TextChange).end <= change.start,
+  );
 }
 
 const replace = ({ file, start, end }: Place, text: string): TextChange => ({ file, start, end, text });
@@ -70,7 +83,9 @@ function changesFor(store: Store | undefined, edit: NetworkEdit, textOf: TextOf)
       if (!run.cablePlace) return text ? [insert(run.lengthPlace.file, run.lengthPlace.end, ` ${text}`)] : [];
       const source = textOf(run.cablePlace.file) ?? '';
       const start = source.lastIndexOf('on', run.cablePlace.start);
-      return [text ? { ...replace(run.cablePlace, text), start } : { ...replace(run.cablePlace, ''), start: start - 1 }];
+      return [
+        text ? { ...replace(run.cablePlace, text), start } : { ...replace(run.cablePlace, ''), start: start - 1 },
+      ];
     }
     case 'set-bus-cable': {
       if (bus.cablePlace) return [replace(bus.cablePlace, nameText(edit.cable))];
@@ -94,8 +109,10 @@ function changesFor(store: Store | undefined, edit: NetworkEdit, textOf: TextOf)
       // Whatever is pulled next starts where this run ended; without it that must be said.
       const target = run.to === undefined ? undefined : bus.landings[run.to];
       const next = bus.runs[edit.run + 1];
-      const lifted = next && bus.pens.some(({ place }) => run.place.end <= place.start && place.end <= next.place.start);
-      if (!run.tap && !run.spare && target && next && !lifted) return [replace(run.place, `from ${referenceOf(target)}`)];
+      const lifted =
+        next && bus.pens.some(({ place }) => run.place.end <= place.start && place.end <= next.place.start);
+      if (!run.tap && !run.spare && target && next && !lifted)
+        return [replace(run.place, `from ${referenceOf(target)}`)];
       return [removal(run.place, textOf)];
     }
     case 'rewire':
@@ -120,14 +137,22 @@ function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf: TextOf
     case 'unterminate':
       return writtenTerminators(landing).map((place) => removal(place, textOf));
     case 'set-address':
-      return [landing.address ? replace(landing.address.place, String(edit.address)) : append(`address ${edit.address}`)];
+      return [
+        landing.address ? replace(landing.address.place, String(edit.address)) : append(`address ${edit.address}`),
+      ];
     case 'uncross':
       return landing.crossed ? [removal(landing.crossed, textOf)] : [];
     case 'set-port':
-      return landing.visits.map(({ referencePlace }) => replace(referencePlace, `${nameText(landing.node?.name ?? landing.name)}.${nameText(edit.port)}`));
+      return landing.visits.map(({ referencePlace }) =>
+        replace(referencePlace, `${nameText(landing.node?.name ?? landing.name)}.${nameText(edit.port)}`),
+      );
     case 'set-shield':
       if (!landing.shieldPlace) return [append(`shield ${edit.treatment}`)];
-      return [edit.treatment === 'through' ? removal(landing.shieldPlace, textOf) : replace(landing.shieldPlace, `shield ${edit.treatment}`)];
+      return [
+        edit.treatment === 'through'
+          ? removal(landing.shieldPlace, textOf)
+          : replace(landing.shieldPlace, `shield ${edit.treatment}`),
+      ];
     case 'earth-shield':
       return [newStatement(bus, `shield earthed at ${referenceOf(landing)}`, textOf)];
     case 'add-bias':

@@ -6,7 +6,8 @@ import { formatText } from './format.js';
 
 describe('formatText', () => {
   it('indents by blocks and leaves one space between words', () => {
-    const text = 'store  s{\nnode a:Box\n\n\n\nbus b : modbus-rtu 19200 8E1{\n from   a . x\n38ft to c address  1 // end\n}}';
+    const text =
+      'store  s{\nnode a:Box\n\n\n\nbus b : modbus-rtu 19200 8E1{\n from   a . x\n38ft to c address  1 // end\n}}';
     expect(formatText(text)).toBe(
       'store s {\n  node a : Box\n\n  bus b : modbus-rtu 19200 8E1 {\n    from a.x\n    38 ft to c address 1 // end\n  } }\n',
     );
@@ -27,7 +28,9 @@ describe('formatText', () => {
         const once = formatText(text);
         expect(formatText(once)).toBe(once);
         const meaning = (source: string) =>
-          JSON.stringify(readSheet(source).sheet, (key, value: unknown) => (key === 'start' || key === 'end' ? undefined : value));
+          JSON.stringify(readSheet(source).sheet, (key, value: unknown) =>
+            key === 'start' || key === 'end' ? undefined : value,
+          );
         if (readSheet(text).problems.length === 0) expect(meaning(once)).toBe(meaning(text));
       }),
       { numRuns: 500 },
@@ -35,7 +38,13 @@ describe('formatText', () => {
   });
 
   it('writes what the grammar takes apart: minus signs, ranges, fractions', () => {
-    for (const line of ['ambient -20 degC', 'address dial 1..99', 'load 1/8', 'capacitance 12.5 pF/ft', 'bias at a 560 ohm to + 560 ohm to -']) {
+    for (const line of [
+      'ambient -20 degC',
+      'address dial 1..99',
+      'load 1/8',
+      'capacitance 12.5 pF/ft',
+      'bias at a 560 ohm to + 560 ohm to -',
+    ]) {
       expect(formatText(line)).toBe(`${line}\n`);
     }
   });

@@ -60,7 +60,8 @@ function tokensOf(text: string): Token[] {
 /** Whether a space stands between two tokens of one line. */
 function spaced(left: Token, right: Token, before: string): boolean {
   if (left.kind === 'comment' || right.kind === 'comment') return true;
-  if (right.kind === 'sign' && (right.text === ',' || right.text === '.' || right.text === '..' || right.text === '/')) return false;
+  if (right.kind === 'sign' && (right.text === ',' || right.text === '.' || right.text === '..' || right.text === '/'))
+    return false;
   if (left.kind === 'sign') {
     if (left.text === '.' || left.text === '..' || left.text === '/') return false;
     // A minus before a number is its sign, but not the conductor's name in `to -`.

@@ -53,7 +53,11 @@ const mostProblems = 100;
 function syntaxProblems(result: ParseResult, text: string): SyntaxProblem[] {
   const problems: SyntaxProblem[] = [];
   for (const { offset, length } of result.lexerErrors.slice(0, mostProblems)) {
-    problems.push({ message: strayTextMessage(text.slice(offset, offset + length)), start: offset, end: offset + length });
+    problems.push({
+      message: strayTextMessage(text.slice(offset, offset + length)),
+      start: offset,
+      end: offset + length,
+    });
   }
   const strayEnds = problems.map(({ end }) => end);
   for (const error of result.parserErrors.slice(0, mostProblems)) {

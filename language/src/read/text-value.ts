@@ -2,7 +2,9 @@
 export function unquote(source: string): string {
   const inner = source.endsWith('"') && source.length > 1 ? source.slice(1, -1) : source.slice(1);
   if (!inner.includes('\\')) return inner;
-  return inner.replace(/\\(.)/g, (_, character: string) => (character === 'n' ? '\n' : character === 't' ? '\t' : character));
+  return inner.replace(/\\(.)/g, (_, character: string) =>
+    character === 'n' ? '\n' : character === 't' ? '\t' : character,
+  );
 }
 
 /** A text as it is written in a file; the inverse of {@link unquote}. */

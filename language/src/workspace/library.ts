@@ -65,7 +65,8 @@ export class Library {
   }
 
   drop(file: string): void {
-    for (const { target } of this.#entries.get(file)?.imports ?? []) if (target !== undefined) this.#importers.get(target)?.delete(file);
+    for (const { target } of this.#entries.get(file)?.imports ?? [])
+      if (target !== undefined) this.#importers.get(target)?.delete(file);
     this.#entries.delete(file);
     this.#absent.delete(file);
     this.#continuing.delete(file);
@@ -95,7 +96,9 @@ export class Library {
 
   storesIn(file: string): StoreDeclaration[] {
     if (!this.#entries.get(file)?.stores.length) return [];
-    return (this.source(file)?.sheet.declarations ?? []).filter((one): one is StoreDeclaration => one.type === 'StoreDeclaration');
+    return (this.source(file)?.sheet.declarations ?? []).filter(
+      (one): one is StoreDeclaration => one.type === 'StoreDeclaration',
+    );
   }
 
   /** Lets go of a file's text and tree, unless they could not be read again. */
@@ -137,7 +140,9 @@ export class Library {
     const source: SourceText = { file, text, ...readSheet(text) };
     const imports = readImports(source, this.#host);
     const stores = source.sheet.declarations.flatMap((one) =>
-      one.type === 'StoreDeclaration' && one.name?.text !== undefined ? { name: one.name.text, continued: one.continued } : [],
+      one.type === 'StoreDeclaration' && one.name?.text !== undefined
+        ? { name: one.name.text, continued: one.continued }
+        : [],
     );
     this.drop(file);
     const entry: Entry = {

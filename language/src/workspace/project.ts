@@ -234,7 +234,10 @@ export class Project {
         // A second store of the same name has its own finding.
         const wanted = file === home && !declaration.continued ? parts.length === 0 : declaration.continued;
         if (!source || declaration.name?.text !== name || !wanted) continue;
-        const scope = new CatalogueScope(files.flatMap((one) => this.#library.entry(one)?.catalogue ?? []), incomplete);
+        const scope = new CatalogueScope(
+          files.flatMap((one) => this.#library.entry(one)?.catalogue ?? []),
+          incomplete,
+        );
         parts.push({ source, declaration, scope });
       }
     }
@@ -290,7 +293,10 @@ export class Project {
     if (!source) return [];
     const notes = new Notes(source, false);
     textReports(source, this.#library, notes, (name) => this.#homeOf(file, name) !== undefined);
-    const findings = checkText([...notes.reports, ...(this.#library.entry(file)?.catalogue.reports ?? [])], this.#settings);
+    const findings = checkText(
+      [...notes.reports, ...(this.#library.entry(file)?.catalogue.reports ?? [])],
+      this.#settings,
+    );
     this.#texts.set(file, { versions, findings });
     return findings;
   }
@@ -299,7 +305,10 @@ export class Project {
     const reports: TextReport[] = [];
     for (const file of members) {
       const catalogue = this.#library.entry(file)?.catalogue;
-      for (const [what, entries] of [['cable', catalogue?.cables], ['device', catalogue?.devices]] as const) {
+      for (const [what, entries] of [
+        ['cable', catalogue?.cables],
+        ['device', catalogue?.devices],
+      ] as const) {
         for (const entry of entries?.values() ?? []) {
           if (used.has(entry)) continue;
           const message = `no store that was checked uses ${what} ${entry.name}; keep it for others, or remove it`;

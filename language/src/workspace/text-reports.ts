@@ -5,7 +5,12 @@ import { UniqueNames } from '../build/unique.js';
 import type { Library } from './library.js';
 
 /** Reports into `notes`. `hasHome` tells whether a store that is continued here has its main part somewhere. */
-export function textReports(source: SourceText, library: Library, notes: Notes, hasHome: (store: string) => boolean): void {
+export function textReports(
+  source: SourceText,
+  library: Library,
+  notes: Notes,
+  hasHome: (store: string) => boolean,
+): void {
   for (const { message, start, end } of source.problems) notes.report('syntax', message, notes.place({ start, end }));
   reportImports(source, library, notes);
   const unique = new UniqueNames('store', notes);

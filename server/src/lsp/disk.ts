@@ -1,12 +1,11 @@
 /** Files on disk, named by their URIs. */
-import { type Dirent, readFileSync, statSync } from 'node:fs';
+import type { Dirent } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { FileHost } from '@fieldpair/language';
 import { URI, UriUtils } from 'langium';
+import { readText } from '../files/node-files.js';
 
-/** Larger files are no wiring descriptions. In bytes. */
-const largestFile = 16 * 1024 * 1024;
 /** Bounds of a search, for a workspace that is opened by mistake, such as a whole disk. */
 const mostFiles = 50_000;
 const mostFolders = 200_000;
@@ -22,35 +21,9 @@ export const disk: FileHost = {
   },
 
   read(file) {
-    if (!file.startsWith('file:')) return { problem: 'it is not on disk' };
-    try {
-      const path = fileURLToPath(file);
-      const status = statSync(path);
-      if (status.isDirectory()) return { problem: 'it is a folder' };
-      if (!status.isFile()) return { problem: 'it is no file' };
-      if (status.size > largestFile) return { problem: `it is larger than ${largestFile / 1024 / 1024} MB` };
-      return { text: new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path)) };
-    } catch (error) {
-      return problemOf(error);
-    }
+    return file.startsWith('file:') ? readText(fileURLToPath(file)) : { problem: 'it is not on disk' };
   },
 };
-
-function problemOf(error: unknown): { problem: string; missing?: boolean } {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  switch (code) {
-    case 'ENOENT':
-    case 'ENOTDIR':
-      return { problem: 'it does not exist', missing: true };
-    case 'EACCES':
-    case 'EPERM':
-      return { problem: 'there is no permission to read it' };
-    case 'ERR_ENCODING_INVALID_ENCODED_DATA':
-      return { problem: 'it is no text in UTF-8' };
-    default:
-      return { problem: `it cannot be read (${String(code ?? error)})` };
-  }
-}
 
 /** All `.pair` files below some folders, in order; hidden folders and installed packages are left out. */
 export async function findFiles(folders: readonly string[]): Promise<string[]> {

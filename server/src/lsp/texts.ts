@@ -4,7 +4,7 @@
  */
 import type { Project } from '@fieldpair/language';
 import type { DocumentUpdateHandler } from 'langium/lsp';
-import { type DidChangeWatchedFilesParams, FileChangeType, type TextDocumentChangeEvent } from 'vscode-languageserver';
+import { type DidChangeWatchedFilesParams, Emitter, FileChangeType, type TextDocumentChangeEvent } from 'vscode-languageserver';
 import type { TextDocument } from 'langium';
 import type { Checker } from './checker.js';
 import { disk, fileOf, findFiles } from './disk.js';
@@ -16,6 +16,8 @@ export class Texts implements DocumentUpdateHandler {
   readonly #project: Project;
   readonly #checker: Checker;
   readonly #open: Set<string>;
+  readonly #onWatchedFilesChange = new Emitter<DidChangeWatchedFilesParams>();
+  readonly onWatchedFilesChange = this.#onWatchedFilesChange.event;
   folders: readonly string[] = [];
 
   /** @param open the files that are open; kept up to date here. */
@@ -37,8 +39,9 @@ export class Texts implements DocumentUpdateHandler {
     this.#reread(file);
   }
 
-  didChangeWatchedFiles({ changes }: DidChangeWatchedFilesParams): void {
-    for (const { uri, type } of changes) {
+  didChangeWatchedFiles(params: DidChangeWatchedFilesParams): void {
+    this.#onWatchedFilesChange.fire(params);
+    for (const { uri, type } of params.changes) {
       const file = fileOf(uri);
       if (this.#open.has(file)) continue;
       if (type === FileChangeType.Deleted) this.#drop(file);

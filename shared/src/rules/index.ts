@@ -7,7 +7,14 @@ import type { Rule } from './rule.js';
 import { shapeRules } from './shape/index.js';
 import { textRules } from './text/index.js';
 
-export const rules: readonly Rule[] = [...shapeRules, ...endsRules, ...pairRules, ...loadRules, ...addressRules, ...textRules];
+export const rules: readonly Rule[] = [
+  ...shapeRules,
+  ...endsRules,
+  ...pairRules,
+  ...loadRules,
+  ...addressRules,
+  ...textRules,
+];
 
 const byId = new Map(rules.map((rule) => [rule.id, rule]));
 

@@ -24,14 +24,21 @@ export const biasMissing: BusRule = {
       fixes: () => {
         const { head } = study;
         if (!head) return [];
-        return [{ title: `Bias the pair at ${head.name} with ${usualBias} ohm`, safe: false, edits: [{ kind: 'add-bias', bus: bus.index, landing: head.index, up: usualBias, down: usualBias }] }];
+        return [
+          {
+            title: `Bias the pair at ${head.name} with ${usualBias} ohm`,
+            safe: false,
+            edits: [{ kind: 'add-bias', bus: bus.index, landing: head.index, up: usualBias, down: usualBias }],
+          },
+        ];
       },
     });
   },
   explanation: {
     what: 'A device needs a biased line, and no place of the bus biases it.',
     why: 'With every driver off the pair floats between the thresholds of the receiver, which then reads noise as characters.',
-    field: 'Phantom characters between frames, first bytes lost, errors that vanish when a service tool with its own bias is plugged in.',
+    field:
+      'Phantom characters between frames, first bytes lost, errors that vanish when a service tool with its own bias is plugged in.',
     mend: 'Bias at one place, usually the head: one resistor from plus up to 5 V, one from minus down to common.',
     bad: `cable Pair22 {
   conductor 22 AWG stranded

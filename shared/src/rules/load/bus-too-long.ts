@@ -23,7 +23,8 @@ export const busTooLong: BusRule = {
   explanation: {
     what: 'The runs of a bus add up to more than its kind may have.',
     why: 'Copper resistance takes its share of the signal with every metre: at 1,200 m of 24 AWG two thirds of it are gone, and what is left must still move the last receiver past its threshold.',
-    field: 'The far devices answer only sometimes, worse when it is warm or when many answer at once; near ones never fail.',
+    field:
+      'The far devices answer only sometimes, worse when it is warm or when many answer at once; near ones never fail.',
     mend: 'Take a shorter way, or divide the bus with a repeater; thicker cable helps the resistance but lifts no stated limit.',
     bad: `cable Pair22 {
   conductor 22 AWG stranded
@@ -91,7 +92,11 @@ store northgate {
   }
 }
 `,
-    sources: ['MODBUS over Serial Line V1.02, 3.4.3', 'TIA/EIA-422-B annex A.1.1 (informative)', 'ASHRAE 135-2004 clause 9.2 (as quoted publicly)'],
+    sources: [
+      'MODBUS over Serial Line V1.02, 3.4.3',
+      'TIA/EIA-422-B annex A.1.1 (informative)',
+      'ASHRAE 135-2004 clause 9.2 (as quoted publicly)',
+    ],
     since: '0.1.0',
   },
 };

@@ -7,4 +7,11 @@ import { rateTooFastForLength } from './rate-too-fast-for-length.js';
 import { toleranceClose } from './tolerance-close.js';
 
 /** Length, rate, load and bias. */
-export const loadRules: readonly Rule[] = [busTooLong, toleranceClose, rateTooFastForLength, loadOverBudget, biasMissing, biasDoubled];
+export const loadRules: readonly Rule[] = [
+  busTooLong,
+  toleranceClose,
+  rateTooFastForLength,
+  loadOverBudget,
+  biasMissing,
+  biasDoubled,
+];

@@ -23,7 +23,8 @@ export const loadOverBudget: BusRule = {
   explanation: {
     what: 'The unit loads of all ports add up to more than a driver must carry.',
     why: 'Each receiver draws a little current; beyond 32 unit loads and two terminators a driver need not reach its 1.5 V.',
-    field: 'The bus works on the bench and grows unsure with each device that is added; levels measured under traffic are low.',
+    field:
+      'The bus works on the bench and grows unsure with each device that is added; levels measured under traffic are low.',
     mend: 'Divide the bus with a repeater, or choose devices of a fraction of a unit load. A device that states none counts as unknown, and then this rule is silent.',
     bad: `cable Pair22 {
   conductor 22 AWG stranded

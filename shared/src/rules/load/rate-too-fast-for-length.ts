@@ -14,16 +14,25 @@ export const rateTooFastForLength: BusRule = {
   check: (study, report) => {
     const { rate } = study.bus;
     const longest = lengthLimit(study)?.value ?? Number.POSITIVE_INFINITY;
-    if (!rate || rate.value <= slowRate || longest < study.length || study.length * rate.value <= lengthTimesRate.value) return;
+    if (!rate || rate.value <= slowRate || longest < study.length || study.length * rate.value <= lengthTimesRate.value)
+      return;
     const allowed = metres(lengthTimesRate.value / rate.value);
-    const slower = usualRates.find((usual) => usual < rate.value && (usual <= slowRate || study.length * usual <= lengthTimesRate.value));
+    const slower = usualRates.find(
+      (usual) => usual < rate.value && (usual <= slowRate || study.length * usual <= lengthTimesRate.value),
+    );
     report({
       message: `bus ${study.bus.name} runs ${study.lengthText(study.length)} at ${formatNumber(rate.value)} bit/s; guidance gives ${study.lengthText(allowed)} at this rate; slow it down or shorten it`,
       place: rate.place,
       fixes: () =>
         slower === undefined
           ? []
-          : [{ title: `Run at ${formatNumber(slower)} bit/s`, safe: false, edits: [{ kind: 'set-rate', bus: study.bus.index, rate: bitsPerSecond(slower) }] }],
+          : [
+              {
+                title: `Run at ${formatNumber(slower)} bit/s`,
+                safe: false,
+                edits: [{ kind: 'set-rate', bus: study.bus.index, rate: bitsPerSecond(slower) }],
+              },
+            ],
     });
   },
   explanation: {

@@ -1,0 +1,216 @@
+/**
+ * The server as any editor meets it: a process of its own, spoken to over stdio by a general-purpose JSON-RPC client
+ * (`vscode-jsonrpc`), with the method names and shapes of the Language Server Protocol 3.17 written out here.
+ */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createMessageConnection, type MessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
+
+const catalogue = `cable Pair22 "one pair" {
+  conductor 22 AWG stranded
+  twisted pairs 1
+  impedance 120 ohm
+  velocity 66 %
+}
+/// Sits on the rack.
+device Head { role head port field : rs485 { terminals + "A" - "B" } }
+device Board {
+  port field : rs485 { terminals + "A" - "B" address dial 1..99 }
+  port aux : can
+}
+`;
+const store = `import "catalogue.pair"
+
+store northgate {
+  node head : Head
+  bus cases : modbus-rtu 19200 8E1 on Pair22 {
+    from head terminate resistor 120 ohm
+    100 ft to caseA : Board address 11
+    50 ft to caseB : Board address 14
+  }
+}
+`;
+const wrong = store.replace('on Pair22', 'on Pear22');
+
+interface Diagnostic {
+  readonly code: string;
+  readonly source: string;
+  readonly message: string;
+  readonly range: Range;
+}
+interface Range {
+  readonly start: { readonly line: number; readonly character: number };
+  readonly end: { readonly line: number; readonly character: number };
+}
+interface WorkspaceEdit {
+  readonly changes: Readonly<Record<string, readonly { readonly range: Range; readonly newText: string }[]>>;
+}
+
+let folder: string;
+let server: ChildProcess;
+let client: MessageConnection;
+let version = 1;
+const published = new Map<string, readonly Diagnostic[]>();
+const statuses: { checking: boolean; files: number }[] = [];
+const uriOf = (name: string) => pathToFileURL(join(folder, name)).href;
+const position = (text: string, needle: string, plus = 0) => {
+  const lines = text.slice(0, text.indexOf(needle) + plus).split('\n');
+  return { line: lines.length - 1, character: lines.at(-1)?.length ?? 0 };
+};
+const at = (needle: string, plus = 0) => ({ textDocument: { uri: uriOf('store.pair') }, position: position(store, needle, plus) });
+const change = (text: string) =>
+  client.sendNotification('textDocument/didChange', {
+    textDocument: { uri: uriOf('store.pair'), version: ++version },
+    contentChanges: [{ text }],
+  });
+const codes = (name: string) => (published.get(uriOf(name)) ?? []).map(({ code }) => code);
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'fieldpair-server-'));
+  writeFileSync(join(folder, 'catalogue.pair'), catalogue);
+  writeFileSync(join(folder, 'store.pair'), store);
+  const bundle = join(folder, 'server.cjs');
+  const entryPoint = fileURLToPath(new URL('../main.ts', import.meta.url));
+  await build({ entryPoints: [entryPoint], bundle: true, platform: 'node', format: 'cjs', outfile: bundle, logLevel: 'error' });
+  server = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+  if (!server.stdout || !server.stdin) throw new Error('The server has no streams.');
+  client = createMessageConnection(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin));
+  client.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }: { uri: string; diagnostics: Diagnostic[] }) => {
+    published.set(uri, diagnostics);
+  });
+  client.onNotification('fieldpair/status', (status: { checking: boolean; files: number }) => {
+    statuses.push(status);
+  });
+  client.listen();
+  await client.sendRequest('initialize', {
+    processId: process.pid,
+    rootUri: null,
+    capabilities: {},
+    workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'test' }],
+  });
+  await client.sendNotification('initialized', {});
+  await client.sendNotification('textDocument/didOpen', {
+    textDocument: { uri: uriOf('store.pair'), languageId: 'fieldpair', version, text: store },
+  });
+});
+
+afterAll(async () => {
+  await client.sendRequest('shutdown');
+  await client.sendNotification('exit');
+  client.dispose();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+describe('the language server over stdio', () => {
+  it('checks the workspace and tells of it', async () => {
+    const totals = await client.sendRequest<{ files: number; stores: number; buses: number }>('fieldpair/checkWorkspace');
+    expect(totals).toMatchObject({ files: 2, stores: 1, buses: 1 });
+    expect(statuses.at(-1)).toMatchObject({ checking: false, files: 2 });
+  });
+
+  it('publishes what is wrong as the text changes, and offers its mending', async () => {
+    await change(wrong);
+    await expect.poll(() => codes('store.pair')).toContain('unknown-name');
+    const found = published.get(uriOf('store.pair'))?.find(({ code }) => code === 'unknown-name');
+    expect(found).toMatchObject({ source: 'fieldpair', range: { start: position(wrong, 'Pear22'), end: position(wrong, 'Pear22', 6) } });
+    const actions = await client.sendRequest<{ title: string; edit: WorkspaceEdit }[]>('textDocument/codeAction', {
+      textDocument: { uri: uriOf('store.pair') },
+      range: found?.range,
+      context: { diagnostics: [], only: ['quickfix'] },
+    });
+    const fix = actions.find(({ title }) => title.includes('Pair22'));
+    expect(fix?.edit.changes[uriOf('store.pair')]).toEqual([{ range: found?.range, newText: 'Pair22' }]);
+    await change(store);
+    await expect.poll(() => codes('store.pair')).not.toContain('unknown-name');
+  });
+
+  it('hovers over a run, a landing and a device', async () => {
+    const hover = async (needle: string, plus = 1) =>
+      (await client.sendRequest<{ contents: { value: string } }>('textDocument/hover', at(needle, plus))).contents.value;
+    // 150 ft of one conductor, AWG 22, out and back, is 2 x 150 ft x 16.2 ohm/kft (ASTM B258 gauge, IEC 60228 copper).
+    const run = await hover('50 ft to');
+    expect(run).toContain('50 ft');
+    expect(run).toContain('150 ft');
+    const [, resistance] = /out and back: ([\d.]+) ohm/.exec(run) ?? [];
+    expect(Number(resistance)).toBeGreaterThan(1.45);
+    expect(Number(resistance)).toBeLessThan(1.85);
+    const landing = await hover('caseB :');
+    expect(landing).toContain('address 14');
+    expect(landing).toContain('beside it: caseA (50 ft)');
+    expect(await hover('Head\n')).toContain('Sits on the rack');
+  });
+
+  it('goes to definitions in other files and finds references', async () => {
+    const [target] = await client.sendRequest<{ targetUri: string; targetRange: Range }[]>('textDocument/definition', at('Board', 1));
+    expect(target?.targetUri).toBe(uriOf('catalogue.pair'));
+    expect(target?.targetRange.start).toEqual(position(catalogue, 'Board'));
+    const references = await client.sendRequest<unknown[]>('textDocument/references', {
+      ...at('Board', 1),
+      context: { includeDeclaration: true },
+    });
+    expect(references).toHaveLength(3);
+  });
+
+  it('renames across files', async () => {
+    const { changes } = await client.sendRequest<WorkspaceEdit>('textDocument/rename', { ...at('Board', 1), newName: 'Case board' });
+    expect(changes[uriOf('catalogue.pair')]).toHaveLength(1);
+    expect(changes[uriOf('store.pair')]?.map(({ newText }) => newText)).toEqual(['"Case board"', '"Case board"']);
+  });
+
+  it('shows the outline, hints, lenses, links and figures', async () => {
+    const { textDocument } = at('store');
+    const [outline] = await client.sendRequest<{ name: string; children: { name: string }[] }[]>('textDocument/documentSymbol', { textDocument });
+    expect(outline?.name).toBe('northgate');
+    expect(outline?.children.map(({ name }) => name)).toEqual(['head', 'cases']);
+    const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
+    const hints = await client.sendRequest<{ label: string }[]>('textDocument/inlayHint', { textDocument, range });
+    expect(hints.map(({ label }) => label)).toEqual(['END', '100 ft', '12 to 13 unused', '150 ft', 'END']);
+    const lenses = await client.sendRequest<{ command: { title: string } }[]>('textDocument/codeLens', { textDocument });
+    expect(lenses.map(({ command }) => command.title)).toEqual(['150 ft · 3 landings · ends at head and caseB']);
+    const links = await client.sendRequest<{ target: string }[]>('textDocument/documentLink', { textDocument });
+    expect(links.map(({ target }) => target)).toEqual([uriOf('catalogue.pair')]);
+    const folds = await client.sendRequest<unknown[]>('textDocument/foldingRange', { textDocument });
+    expect(folds.length).toBeGreaterThan(1);
+    const figures = await client.sendRequest<{ title: string; text: string }>('fieldpair/figures', at('50 ft to'));
+    expect(figures.title).toBe('northgate, bus cases');
+    expect(figures.text).toContain('caseB');
+  });
+
+  it('completes ports, addresses, cables and keywords', async () => {
+    const complete = async (before: string, after = '\n  }\n}\n') => {
+      const text = `${store.slice(0, store.indexOf('  }\n}\n'))}${before}${after}`;
+      await change(text);
+      const { items } = await client.sendRequest<{ items: { label: string }[] }>('textDocument/completion', {
+        textDocument: { uri: uriOf('store.pair') },
+        position: position(text, before, before.length),
+      });
+      return items.map(({ label }) => label);
+    };
+    expect((await complete('    20 ft to caseA.'))[0]).toBe('field');
+    expect((await complete('    20 ft to caseC : Board address '))[0]).toBe('15');
+    expect(await complete('    20 ft on ')).toContain('Pair22');
+    expect((await complete('    20 '))[0]).toBe('ft');
+    expect(await complete('    t')).toContain('tap');
+    await change(store);
+  });
+
+  it('stays up and says nothing wrong whatever the text is', async () => {
+    for (const text of ['', '\u{1F600}', 'store x { bus b : modbus-rtu { from', '{'.repeat(2000), store.slice(0, 137)]) {
+      await change(text);
+      for (const method of ['documentSymbol', 'codeLens', 'documentLink', 'foldingRange', 'formatting']) {
+        await client.sendRequest(`textDocument/${method}`, { ...at('store'), options: { tabSize: 2, insertSpaces: true } });
+      }
+      for (const method of ['hover', 'definition', 'completion', 'documentHighlight', 'prepareRename']) {
+        await client.sendRequest(`textDocument/${method}`, { textDocument: at('store').textDocument, position: { line: 0, character: 1 } });
+      }
+    }
+    await change(store);
+    await expect.poll(() => codes('store.pair')).not.toContain('syntax');
+    expect(server.exitCode).toBeNull();
+  });
+});
