@@ -3,4 +3,8 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { serve } from './lsp/serve.js';
 
 const named = process.argv.some((argument) => /^--(node-ipc|stdio|socket|pipe)\b/.test(argument));
-serve(named ? createConnection(ProposedFeatures.all) : createConnection(ProposedFeatures.all, process.stdin, process.stdout));
+serve(
+  named
+    ? createConnection(ProposedFeatures.all)
+    : createConnection(ProposedFeatures.all, process.stdin, process.stdout),
+);

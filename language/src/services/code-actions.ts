@@ -1,6 +1,12 @@
 /** Quick fixes for the findings under a selection, and one action that applies every safe fix of a file. */
 import type { Finding, Fix } from '@fieldpair/shared';
-import { type CodeAction, type CodeActionContext, CodeActionKind, type Range, type WorkspaceEdit } from 'vscode-languageserver';
+import {
+  type CodeAction,
+  type CodeActionContext,
+  CodeActionKind,
+  type Range,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
 import { type TextChange, textChangesFor } from '../edit/text-changes.js';
 import type { Desk } from './desk.js';
 import { diagnosticOf, openFindings } from './diagnostics.js';
@@ -8,7 +14,12 @@ import { diagnosticOf, openFindings } from './diagnostics.js';
 export const fixAllKind = 'source.fixAll.fieldpair';
 
 /** @param only the kinds of action that the editor asks for; all when it names none. */
-export function codeActions(desk: Desk, file: string, range: Range, { only }: Pick<CodeActionContext, 'only'>): CodeAction[] {
+export function codeActions(
+  desk: Desk,
+  file: string,
+  range: Range,
+  { only }: Pick<CodeActionContext, 'only'>,
+): CodeAction[] {
   const wanted = (kind: string) => !only || only.some((one) => kind === one || kind.startsWith(`${one}.`));
   const findings = openFindings(desk, file);
   const actions: CodeAction[] = [];
@@ -34,7 +45,12 @@ function quickFixes(desk: Desk, file: string, finding: Finding): CodeAction[] {
   for (const fix of finding.fixes()) {
     const changes = changesOf(desk, file, finding, fix);
     if (!changes.length) continue;
-    const action: CodeAction = { title: fix.title, kind: CodeActionKind.QuickFix, diagnostics, edit: editOf(desk, changes) };
+    const action: CodeAction = {
+      title: fix.title,
+      kind: CodeActionKind.QuickFix,
+      diagnostics,
+      edit: editOf(desk, changes),
+    };
     if (actions.length === 0 && fix.safe) action.isPreferred = true;
     actions.push(action);
   }

@@ -1,5 +1,6 @@
 /** What may stand at the cursor, told from the words in front of it: enough even in half-typed statements. */
-const tokenPattern = /\/\/[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)|"(?:\\.|[^"\\\r\n])*"?|\d+(?:\.\d+)?|[A-Za-z_]\w*(?:-\w+)*|\S/g;
+const tokenPattern =
+  /\/\/[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)|"(?:\\.|[^"\\\r\n])*"?|\d+(?:\.\d+)?|[A-Za-z_]\w*(?:-\w+)*|\S/g;
 
 /** Statements are short; what stands further in front does not decide what may follow. In UTF-16 units. */
 const furthest = 2000;

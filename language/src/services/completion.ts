@@ -1,14 +1,20 @@
 /**
  * Completion: keywords by the grammar, through Langium; names, addresses, units and words by what is in scope.
  */
-import { type BusInStore, contains, type Desk } from './desk.js';
-import { busKinds, portServes, ruleIds, servingPorts, type StoreNode } from '@fieldpair/shared';
+
+import { busKinds, portServes, ruleIds, type StoreNode, servingPorts } from '@fieldpair/shared';
 import type { LangiumDocument } from 'langium';
 import { DefaultCompletionProvider, type LangiumServices } from 'langium/lsp';
-import { type CompletionItem, CompletionItemKind, type CompletionList, type CompletionParams } from 'vscode-languageserver';
+import {
+  type CompletionItem,
+  CompletionItemKind,
+  type CompletionList,
+  type CompletionParams,
+} from 'vscode-languageserver';
 import { nameText } from '../build/suggest.js';
 import { unquote } from '../read/text-value.js';
 import { completionPlace, type Due } from './completion-place.js';
+import { type BusInStore, contains, type Desk } from './desk.js';
 
 interface Offer {
   /** What is written; names are quoted where they need it. */
@@ -21,26 +27,43 @@ export class Completion extends DefaultCompletionProvider {
   readonly #desk: Desk;
   override readonly completionOptions = { triggerCharacters: ['.', ' '] };
 
-  constructor(services: LangiumServices, desk: Desk) {
+  readonly #failed: (error: unknown) => void;
+
+  constructor(services: LangiumServices, desk: Desk, failed: (error: unknown) => void) {
     super(services);
     this.#desk = desk;
+    this.#failed = failed;
   }
 
-  override async getCompletion(document: LangiumDocument, params: CompletionParams): Promise<CompletionList | undefined> {
+  override async getCompletion(
+    document: LangiumDocument,
+    params: CompletionParams,
+  ): Promise<CompletionList | undefined> {
+    try {
+      return await this.#complete(document, params);
+    } catch (error) {
+      this.#failed(error);
+      return undefined;
+    }
+  }
+
+  async #complete(document: LangiumDocument, params: CompletionParams): Promise<CompletionList | undefined> {
     const file = document.uri.toString();
     const offset = document.textDocument.offsetAt(params.position);
     const { start, due } = completionPlace(document.textDocument.getText(), offset);
     const range = { start: document.textDocument.positionAt(start), end: params.position };
     const offers = offersFor(this.#desk, file, offset, due);
-    const items = offers.map(({ text, kind, detail }, index): CompletionItem => ({
-      label: text,
-      kind,
-      ...(detail === undefined ? {} : { detail }),
-      // What fits best was put first.
-      sortText: `0${String(index).padStart(5, '0')}`,
-      filterText: text,
-      textEdit: { range, newText: text },
-    }));
+    const items = offers.map(
+      ({ text, kind, detail }, index): CompletionItem => ({
+        label: text,
+        kind,
+        ...(detail === undefined ? {} : { detail }),
+        // What fits best was put first.
+        sortText: `0${String(index).padStart(5, '0')}`,
+        filterText: text,
+        textEdit: { range, newText: text },
+      }),
+    );
     // After a space only what the place asks for: a list at every space would be in the way of typing.
     if (params.context?.triggerCharacter !== undefined) return { isIncomplete: false, items };
     const keywords = await super.getCompletion(document, params);
@@ -60,7 +83,10 @@ function offersFor(desk: Desk, file: string, offset: number, due: Due): Offer[] 
     case 'nothing':
       return [];
     case 'cable':
-      return names(project.catalogueOf(file).flatMap(({ cables }) => [...cables.values()]), CompletionItemKind.Constant);
+      return names(
+        project.catalogueOf(file).flatMap(({ cables }) => [...cables.values()]),
+        CompletionItemKind.Constant,
+      );
     case 'device': {
       const devices = project.catalogueOf(file).flatMap((one) => [...one.devices.values()]);
       const kind = inside?.bus.kind;
@@ -100,7 +126,11 @@ function nodeOffers(desk: Desk, file: string, inside: BusInStore | undefined): O
   const ordered = [...nodes.filter(({ name }) => !landed.has(name)), ...nodes.filter(({ name }) => landed.has(name))];
   const splices = inside?.bus.landings.flatMap(({ splice }) => splice ?? []) ?? [];
   return [
-    ...ordered.map(({ name, device }) => ({ text: nameText(name), kind: CompletionItemKind.Variable, detail: device?.name })),
+    ...ordered.map(({ name, device }) => ({
+      text: nameText(name),
+      kind: CompletionItemKind.Variable,
+      detail: device?.name,
+    })),
     ...splices.map((splice) => ({ text: nameText(splice), kind: CompletionItemKind.Variable, detail: 'splice' })),
   ];
 }

@@ -40,8 +40,11 @@ function figuresText(study: BusStudy): string {
       short(delay as object, secondsText(delay)),
     ];
   });
-  const reasons = new Set([...study.meter, ...study.idle, ...study.delay].flatMap((one) => (isUnknown(one) ? [one.unknown] : [])));
-  const heading = bus.label === undefined ? `${store.name}, bus ${bus.name}` : `${store.name}, bus ${bus.name}: ${bus.label}`;
+  const reasons = new Set(
+    [...study.meter, ...study.idle, ...study.delay].flatMap((one) => (isUnknown(one) ? [one.unknown] : [])),
+  );
+  const heading =
+    bus.label === undefined ? `${store.name}, bus ${bus.name}` : `${store.name}, bus ${bus.name}: ${bus.label}`;
   return [
     heading,
     '',
@@ -58,6 +61,12 @@ function figuresText(study: BusStudy): string {
 /** Columns parted by two spaces. */
 function table(rows: readonly (readonly string[])[]): string[] {
   const widths: number[] = [];
-  for (const row of rows) for (const [column, cell] of row.entries()) widths[column] = Math.max(widths[column] ?? 0, cell.length);
-  return rows.map((row) => row.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  ').trimEnd());
+  for (const row of rows)
+    for (const [column, cell] of row.entries()) widths[column] = Math.max(widths[column] ?? 0, cell.length);
+  return rows.map((row) =>
+    row
+      .map((cell, column) => cell.padEnd(widths[column] ?? 0))
+      .join('  ')
+      .trimEnd(),
+  );
 }

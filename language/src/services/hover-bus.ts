@@ -1,11 +1,30 @@
 /** What hovers say about a bus, its landings and its runs, all taken from the bus's study. */
-import { type BusStudy, formatOhms, isUnknown, type Landing, type LandingIndex, ohms, type Run } from '@fieldpair/shared';
+import {
+  type BusStudy,
+  formatOhms,
+  isUnknown,
+  type Landing,
+  type LandingIndex,
+  ohms,
+  type Run,
+} from '@fieldpair/shared';
 import { documented } from './hover-catalogue.js';
-import { endsText, kindText, literal, loadText, ohmsText, rangeText, secondsText, terminationText, voltsText } from './words.js';
+import {
+  endsText,
+  kindText,
+  literal,
+  loadText,
+  ohmsText,
+  rangeText,
+  secondsText,
+  terminationText,
+  voltsText,
+} from './words.js';
 
 export function runFacts(study: BusStudy, run: Run): string[] {
   const { bus, shape } = study;
-  const nameOf = (index: LandingIndex | undefined) => literal(index === undefined ? 'nowhere' : (bus.landings[index]?.name ?? 'nowhere'));
+  const nameOf = (index: LandingIndex | undefined) =>
+    literal(index === undefined ? 'nowhere' : (bus.landings[index]?.name ?? 'nowhere'));
   const what = run.spare ? 'spare run' : run.tap ? 'tap' : 'run';
   const cable = run.cable ? ` on ${literal(run.cable.name)}` : '';
   const facts = [`**${study.lengthText(run.length)}** ${what} from ${nameOf(run.from)} to ${nameOf(run.to)}${cable}`];
@@ -14,7 +33,9 @@ export function runFacts(study: BusStudy, run: Run): string[] {
   const distance = run.to === undefined || run.spare ? undefined : shape.distance[run.to];
   if (distance !== undefined) rows.push(`along the cable from ${nameOf(0)}: ${study.lengthText(distance)}`);
   const one = study.runResistance(run);
-  const both = isUnknown(one) ? one : { nominal: ohms(2 * one.nominal), low: ohms(2 * one.low), high: ohms(2 * one.high) };
+  const both = isUnknown(one)
+    ? one
+    : { nominal: ohms(2 * one.nominal), low: ohms(2 * one.low), high: ohms(2 * one.high) };
   rows.push(`resistance out and back: ${rangeText(both, formatOhms)}`);
   rows.push(`delay: ${secondsText(study.runDelay(run))}`);
   return [...facts, list(rows)];
@@ -27,12 +48,15 @@ export function landingFacts(study: BusStudy, landing: Landing): string[] {
   const rows: string[] = [];
   if (node?.device) {
     const label = node.device.label === undefined ? '' : `, ${literal(node.device.label)}`;
-    rows.push(`device ${literal(node.device.name)}${label}${node.revision ? `, revision ${literal(node.revision.value)}` : ''}`);
+    rows.push(
+      `device ${literal(node.device.name)}${label}${node.revision ? `, revision ${literal(node.revision.value)}` : ''}`,
+    );
   }
   if (port) rows.push(`port ${literal(port.name)}`);
   if (landing.address) rows.push(`address ${landing.address.value}`);
   const distance = shape.distance[index];
-  if (distance !== undefined) rows.push(`along the cable from ${literal(bus.landings[0]?.name ?? '')}: ${study.lengthText(distance)}`);
+  if (distance !== undefined)
+    rows.push(`along the cable from ${literal(bus.landings[0]?.name ?? '')}: ${study.lengthText(distance)}`);
   if (shape.ends?.includes(index)) rows.push('an end of the bus');
   const neighbours = landing.runs.flatMap((one) => {
     const run = bus.runs[one];

@@ -25,7 +25,8 @@ export function cableFacts(cable: Cable): string[] {
   if (cable.impedance !== undefined) facts.push(`impedance ${formatOhms(cable.impedance)}`);
   if (cable.capacitance !== undefined) facts.push(`${formatSignificant(cable.capacitance * 1e12)} pF/m`);
   if (cable.velocity !== undefined) facts.push(`velocity ${formatSignificant(cable.velocity * 100)} %`);
-  if (cable.resistance !== undefined) facts.push(`${formatSignificant(cable.resistance * 1000)} ohm/km of one conductor at 20 degC`);
+  if (cable.resistance !== undefined)
+    facts.push(`${formatSignificant(cable.resistance * 1000)} ohm/km of one conductor at 20 degC`);
   return withFacts(documented('cable', cable), facts);
 }
 
@@ -49,7 +50,12 @@ function portLine(port: Port): string {
   const facts: string[] = [port.kind ?? 'unknown kind'];
   if (port.speaks.length) facts.push(`speaks ${port.speaks.join(', ')}`);
   const { plus, minus, shield, common } = port.terminals;
-  const terminals = [plus && `+ ${plus}`, minus && `- ${minus}`, shield && `shield ${shield}`, common && `common ${common}`];
+  const terminals = [
+    plus && `+ ${plus}`,
+    minus && `- ${minus}`,
+    shield && `shield ${shield}`,
+    common && `common ${common}`,
+  ];
   const marked = terminals.filter((one) => one !== undefined);
   if (marked.length) facts.push(`terminals ${literal(marked.join(', '))}`);
   if (port.unitLoad !== undefined) facts.push(`load ${formatSignificant(port.unitLoad)}`);
@@ -57,10 +63,13 @@ function portLine(port: Port): string {
   if (port.address) facts.push(`address by ${port.address.means}, ${port.address.low} to ${port.address.high}`);
   if (port.reserved) {
     const { revisions, reason } = port.reserved;
-    facts.push(`reserved${revisions.length ? ` in ${literal(revisions.join(', '))}` : ''}${reason === undefined ? '' : ` (${literal(reason)})`}`);
+    facts.push(
+      `reserved${revisions.length ? ` in ${literal(revisions.join(', '))}` : ''}${reason === undefined ? '' : ` (${literal(reason)})`}`,
+    );
   }
   if (port.twinOf) facts.push(`twin of ${literal(port.twinOf.port)}`);
   return facts.join('; ');
 }
 
-const withFacts = (lines: string[], facts: readonly string[]): string[] => (facts.length ? [...lines, facts.join('; ')] : lines);
+const withFacts = (lines: string[], facts: readonly string[]): string[] =>
+  facts.length ? [...lines, facts.join('; ')] : lines;

@@ -1,9 +1,10 @@
 /** Hovers: what is known and computed about the thing under the cursor. */
-import type { Hover, Position } from 'vscode-languageserver';
+
 import type { Place } from '@fieldpair/shared';
+import type { Hover, Position } from 'vscode-languageserver';
 import { type BusInStore, contains, type Desk } from './desk.js';
-import { cableFacts, deviceFacts, documented, portFacts } from './hover-catalogue.js';
 import { busFacts, landingFacts, runFacts } from './hover-bus.js';
+import { cableFacts, deviceFacts, documented, portFacts } from './hover-catalogue.js';
 
 export function hover(desk: Desk, file: string, position: Position): Hover | undefined {
   const offset = desk.offsetOf(file, position);
@@ -60,7 +61,9 @@ function named(desk: Desk, file: string, offset: number): Found | undefined {
 /** A landing, where its name is written inside a bus. */
 function landed(desk: Desk, file: string, offset: number, place: Place): Found | undefined {
   const inside = desk.busAt(file, offset);
-  const landing = inside?.bus.landings.find(({ visits }) => visits.some((visit) => contains(visit.referencePlace, offset)));
+  const landing = inside?.bus.landings.find(({ visits }) =>
+    visits.some((visit) => contains(visit.referencePlace, offset)),
+  );
   return inside && landing && { place, lines: landingFacts(desk.studyOf(inside), landing) };
 }
 

@@ -22,13 +22,18 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
       if (!visit || visit.place.file !== file) continue;
       const gap = gaps.get(landing);
       if (gap !== undefined && landing.address) {
-        add(landing.address.place.end, gap, 'Addresses between the landing before and this one that nothing on this bus has');
+        add(
+          landing.address.place.end,
+          gap,
+          'Addresses between the landing before and this one that nothing on this bus has',
+        );
       }
       const distance = study.shape.distance[landing.index];
       if (wanted.distance && distance !== undefined && landing.index !== 0) {
         add(visit.place.end, study.lengthText(distance), `Along the cable from ${origin}`);
       }
-      if (wanted.ends && study.shape.ends?.includes(landing.index)) add(visit.place.end, 'END', `An end of bus ${one.bus.name}`);
+      if (wanted.ends && study.shape.ends?.includes(landing.index))
+        add(visit.place.end, 'END', `An end of bus ${one.bus.name}`);
     }
   }
   return found;
@@ -37,7 +42,9 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
 /** For landings whose address is more than one above that of the addressed landing before. */
 function addressGaps({ bus }: BusStudy): Map<Landing, string> {
   const gaps = new Map<Landing, string>();
-  const used = [...new Set(bus.landings.flatMap(({ address }) => address?.value ?? []))].sort((left, right) => left - right);
+  const used = [...new Set(bus.landings.flatMap(({ address }) => address?.value ?? []))].sort(
+    (left, right) => left - right,
+  );
   const rank = new Map(used.map((address, index) => [address, index]));
   let previous: number | undefined;
   for (const landing of bus.landings) {
@@ -45,7 +52,10 @@ function addressGaps({ bus }: BusStudy): Map<Landing, string> {
     if (address === undefined) continue;
     // Neighbours in the text whose addresses follow each other on the whole bus: nothing lies between them.
     if (previous !== undefined && previous + 1 < address && (rank.get(previous) ?? 0) + 1 === rank.get(address)) {
-      gaps.set(landing, previous + 2 === address ? `${previous + 1} unused` : `${previous + 1} to ${address - 1} unused`);
+      gaps.set(
+        landing,
+        previous + 2 === address ? `${previous + 1} unused` : `${previous + 1} to ${address - 1} unused`,
+      );
     }
     previous = address;
   }

@@ -97,10 +97,11 @@ function editorModule(desk: Desk, failed: (error: unknown) => void): Module<Lang
   return {
     lsp: {
       CodeActionProvider: () => ({
-        getCodeActions: (document, { range, context }) => answer(document, (file) => codeActions(desk, file, range, context)),
+        getCodeActions: (document, { range, context }) =>
+          answer(document, (file) => codeActions(desk, file, range, context)),
       }),
       CodeLensProvider: () => ({ provideCodeLens: (document) => answer(document, (file) => codeLenses(desk, file)) }),
-      CompletionProvider: (services) => new Completion(services, desk),
+      CompletionProvider: (services) => new Completion(services, desk, failed),
       DefinitionProvider: () => ({
         getDefinition: (document, { position }) =>
           answer(document, (file) => {
@@ -111,8 +112,12 @@ function editorModule(desk: Desk, failed: (error: unknown) => void): Module<Lang
       DocumentHighlightProvider: () => ({
         getDocumentHighlight: (document, { position }) => answer(document, (file) => highlights(desk, file, position)),
       }),
-      DocumentLinkProvider: () => ({ getDocumentLinks: (document) => answer(document, (file) => links(desk, file)) ?? [] }),
-      DocumentSymbolProvider: () => ({ getSymbols: (document) => answer(document, (file) => symbols(desk, file)) ?? [] }),
+      DocumentLinkProvider: () => ({
+        getDocumentLinks: (document) => answer(document, (file) => links(desk, file)) ?? [],
+      }),
+      DocumentSymbolProvider: () => ({
+        getSymbols: (document) => answer(document, (file) => symbols(desk, file)) ?? [],
+      }),
       FoldingRangeProvider: (services) => new DefaultFoldingRangeProvider(services),
       Formatter: () => ({
         formatDocument: (document) => edits(document, (file) => formatting(desk, file)),
@@ -120,8 +125,12 @@ function editorModule(desk: Desk, failed: (error: unknown) => void): Module<Lang
         formatDocumentOnType: () => [],
         formatOnTypeOptions: undefined,
       }),
-      HoverProvider: () => ({ getHoverContent: (document, { position }) => answer(document, (file) => hover(desk, file, position)) }),
-      InlayHintProvider: () => ({ getInlayHints: (document, { range }) => answer(document, (file) => inlayHints(desk, file, range)) }),
+      HoverProvider: () => ({
+        getHoverContent: (document, { position }) => answer(document, (file) => hover(desk, file, position)),
+      }),
+      InlayHintProvider: () => ({
+        getInlayHints: (document, { range }) => answer(document, (file) => inlayHints(desk, file, range)),
+      }),
       ReferencesProvider: () => ({
         findReferences: (document, { position, context }) =>
           answer(document, (file) => references(desk, file, position, context.includeDeclaration)) ?? [],

@@ -1,5 +1,12 @@
 /** Definition, references, highlights and renaming: all from the uses of names that building notes down. */
-import { DocumentHighlightKind, type DocumentHighlight, type Location, type Position, type Range, type WorkspaceEdit } from 'vscode-languageserver';
+import {
+  type DocumentHighlight,
+  DocumentHighlightKind,
+  type Location,
+  type Position,
+  type Range,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
 import { type NameUse, samePlace } from '../build/source.js';
 import { nameText } from '../build/suggest.js';
 import type { Desk } from './desk.js';

@@ -2,7 +2,15 @@
  * Open texts as Langium's documents, parsed when the syntax tree is first asked for: most answers need none, and a
  * keystroke makes a new document.
  */
-import { DefaultLangiumDocuments, DocumentState, type LangiumDocument, type Mutable, type ParseResult, TextDocument, type URI } from 'langium';
+import {
+  DefaultLangiumDocuments,
+  DocumentState,
+  type LangiumDocument,
+  type Mutable,
+  type ParseResult,
+  TextDocument,
+  type URI,
+} from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
 
 export class OpenDocuments extends DefaultLangiumDocuments {
@@ -15,7 +23,9 @@ export class OpenDocuments extends DefaultLangiumDocuments {
   }
 
   override getOrCreateDocument(uri: URI): Promise<LangiumDocument> {
-    const text = this.#services.workspace.TextDocuments.get(uri.toString()) ?? TextDocument.create(uri.toString(), 'fieldpair', 0, '');
+    const text =
+      this.#services.workspace.TextDocuments.get(uri.toString()) ??
+      TextDocument.create(uri.toString(), 'fieldpair', 0, '');
     const known = this.#known.get(text);
     if (known?.version === text.version) return Promise.resolve(known.document);
     const document = this.#documentOf(uri, text);

@@ -10,8 +10,16 @@ interface Spot {
 
 export function symbols(desk: Desk, file: string): DocumentSymbol[] {
   const source = desk.project.sourceOf(file);
-  const symbol = (kind: SymbolKind, detail: string, name: Name | undefined, whole: Spot, children: DocumentSymbol[] = []) =>
-    name?.text ? [{ name: name.text, detail, kind, range: rangeOf(whole), selectionRange: rangeOf(name), children }] : [];
+  const symbol = (
+    kind: SymbolKind,
+    detail: string,
+    name: Name | undefined,
+    whole: Spot,
+    children: DocumentSymbol[] = [],
+  ) =>
+    name?.text
+      ? [{ name: name.text, detail, kind, range: rangeOf(whole), selectionRange: rangeOf(name), children }]
+      : [];
   const rangeOf = ({ start, end }: Spot) => desk.rangeOf({ file, start, end });
 
   const ofMember = (member: StoreMember): DocumentSymbol[] => {
@@ -24,7 +32,9 @@ export function symbols(desk: Desk, file: string): DocumentSymbol[] {
         const landed = member.statements.flatMap((statement) => {
           if (statement.type !== 'From' && statement.type !== 'Run') return [];
           const { landing } = statement;
-          return landing ? symbol(SymbolKind.Field, statement.type === 'From' ? 'from' : '', landing.splice ?? landing.node, landing) : [];
+          return landing
+            ? symbol(SymbolKind.Field, statement.type === 'From' ? 'from' : '', landing.splice ?? landing.node, landing)
+            : [];
         });
         return symbol(SymbolKind.Interface, member.kind?.text ?? 'bus', member.name, member, landed);
       }
@@ -38,7 +48,9 @@ export function symbols(desk: Desk, file: string): DocumentSymbol[] {
         return symbol(SymbolKind.Constant, 'cable', declaration.name, declaration);
       case 'DeviceDeclaration': {
         const ports = declaration.members.flatMap((member) =>
-          member.type === 'PortDeclaration' ? symbol(SymbolKind.Property, member.kind?.text ?? 'port', member.name, member) : [],
+          member.type === 'PortDeclaration'
+            ? symbol(SymbolKind.Property, member.kind?.text ?? 'port', member.name, member)
+            : [],
         );
         return symbol(SymbolKind.Class, 'device', declaration.name, declaration, ports);
       }

@@ -26,13 +26,16 @@ export function rangeText<T extends number>(range: Known<Range<T>>, format: (val
 
 export const ohmsText = (value: Known<Range<Ohms>>) => rangeText(value, formatOhms);
 export const voltsText = (value: Known<Range<Volts>>) => rangeText(value, formatVolts);
-export const secondsText = (value: Known<Seconds>) => (isUnknown(value) ? `unknown: ${value.unknown}` : formatSeconds(value));
+export const secondsText = (value: Known<Seconds>) =>
+  isUnknown(value) ? `unknown: ${value.unknown}` : formatSeconds(value);
 export const loadText = (value: Known<Ratio>) =>
   isUnknown(value) ? `unknown: ${value.unknown}` : `${formatSignificant(value)} unit ${value === 1 ? 'load' : 'loads'}`;
 
 export function kindText({ bus }: BusStudy): string {
   const rate = bus.rate ? ` ${bus.rate.value}` : '';
-  const format = bus.format ? ` ${bus.format.value.dataBits}${bus.format.value.parity}${bus.format.value.stopBits}` : '';
+  const format = bus.format
+    ? ` ${bus.format.value.dataBits}${bus.format.value.parity}${bus.format.value.stopBits}`
+    : '';
   return `${bus.kind ?? 'unknown kind'}${rate}${format}`;
 }
 
@@ -52,7 +55,9 @@ export function summaryText(study: BusStudy): string {
 
 export function terminationText({ terminations }: Landing): string | undefined {
   if (!terminations.length) return undefined;
-  return terminations.map(({ means, resistance }) => `${formatOhms(resistance)} by ${means === 'fixed' ? 'its fixed resistor' : means}`).join(', ');
+  return terminations
+    .map(({ means, resistance }) => `${formatOhms(resistance)} by ${means === 'fixed' ? 'its fixed resistor' : means}`)
+    .join(', ');
 }
 
 /** Text of a user's file, taken literally in Markdown. */

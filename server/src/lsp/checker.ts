@@ -2,8 +2,9 @@
  * Checks files one after the other and publishes what is wrong: open files at once, the others behind them in slices
  * short enough that a keystroke never waits for them.
  */
-import type { Finding } from '@fieldpair/shared';
+
 import { type Desk, diagnosticsOf, openFindings } from '@fieldpair/language/services';
+import type { Finding } from '@fieldpair/shared';
 import type { Diagnostic } from 'vscode-languageserver';
 import type { CheckStatus, FindingCounts, WorkspaceCheck } from '../protocol.js';
 

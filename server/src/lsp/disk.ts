@@ -35,7 +35,8 @@ export async function findFiles(folders: readonly string[]): Promise<string[]> {
     for (const entry of await entriesOf(folder)) {
       const path = `${folder.replace(/[\\/]$/, '')}/${entry.name}`;
       if (entry.isDirectory() && !entry.name.startsWith('.') && entry.name !== 'node_modules') pending.push(path);
-      else if (entry.isFile() && entry.name.endsWith('.pair') && found.size < mostFiles) found.add(fileOf(pathToFileURL(path).href));
+      else if (entry.isFile() && entry.name.endsWith('.pair') && found.size < mostFiles)
+        found.add(fileOf(pathToFileURL(path).href));
     }
   }
   return [...found].sort();

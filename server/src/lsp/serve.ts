@@ -19,11 +19,17 @@ export function serve(connection: Connection): void {
     desk,
     isOpen: (file) => open.has(file),
     publish: (uri, diagnostics) => void connection.sendDiagnostics({ uri, diagnostics }).catch(failed),
-    tell: (status) => void connection.sendNotification('fieldpair/status' satisfies keyof ServerNotifications, status).catch(failed),
+    tell: (status) =>
+      void connection.sendNotification('fieldpair/status' satisfies keyof ServerNotifications, status).catch(failed),
     failed,
   });
   const texts = new Texts(project, checker, open);
-  const services = createEditorServices({ connection, desk, failed, module: { lsp: { DocumentUpdateHandler: () => texts } } });
+  const services = createEditorServices({
+    connection,
+    desk,
+    failed,
+    module: { lsp: { DocumentUpdateHandler: () => texts } },
+  });
 
   let pullsSettings = false;
   let refreshesHints = false;

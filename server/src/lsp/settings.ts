@@ -1,6 +1,7 @@
 /** The section `fieldpair` of a client's settings, taken from whatever the client sends. */
-import type { CheckSettings, Severity } from '@fieldpair/shared';
+
 import { defaultEditorSettings, type EditorSettings } from '@fieldpair/language/services';
+import type { CheckSettings, Severity } from '@fieldpair/shared';
 
 export interface ReadSettings {
   readonly check: CheckSettings;
@@ -13,7 +14,9 @@ export function readSettings(value: unknown): ReadSettings {
   const hints = recordOf(given['hints']);
   const standard = defaultEditorSettings;
   const lengthUnit = given['lengthUnit'] === 'ft' || given['lengthUnit'] === 'm' ? given['lengthUnit'] : undefined;
-  const severity = Object.entries(recordOf(given['severity'])).filter((one): one is [string, Severity | 'off'] => isSeverity(one[1]));
+  const severity = Object.entries(recordOf(given['severity'])).filter((one): one is [string, Severity | 'off'] =>
+    isSeverity(one[1]),
+  );
   return {
     check: { severity: Object.fromEntries(severity), ...(lengthUnit ? { lengthUnit } : {}) },
     editor: {

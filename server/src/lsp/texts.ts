@@ -3,9 +3,14 @@
  * handler, which would parse and link every file of the workspace.
  */
 import type { Project } from '@fieldpair/language';
-import type { DocumentUpdateHandler } from 'langium/lsp';
-import { type DidChangeWatchedFilesParams, Emitter, FileChangeType, type TextDocumentChangeEvent } from 'vscode-languageserver';
 import type { TextDocument } from 'langium';
+import type { DocumentUpdateHandler } from 'langium/lsp';
+import {
+  type DidChangeWatchedFilesParams,
+  Emitter,
+  FileChangeType,
+  type TextDocumentChangeEvent,
+} from 'vscode-languageserver';
 import type { Checker } from './checker.js';
 import { disk, fileOf, findFiles } from './disk.js';
 
