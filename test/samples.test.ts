@@ -48,4 +48,45 @@ describe('the sample stores', () => {
   it.each(['catalogue', 'small', 'full'])('%s has neither an error nor a warning', (folder) => {
     expect(faultsIn(folder)).toEqual([]);
   });
+
+  it('as-found yields a finding under each remark of the survey, and elsewhere none', () => {
+    const folder = 'as-found/';
+    const project = new Project(samples);
+    for (const file of files) if (file.startsWith(folder)) project.add(file);
+    const found = new Set<string>();
+    for (const { place, severity } of project.check().findings) {
+      const before = project.textOf(place.file)?.slice(0, place.start) ?? '';
+      if (severity !== 'info') found.add(`${place.file}:${before.split('\n').length}`);
+    }
+    const remarked = files
+      .filter((file) => file.startsWith(folder))
+      .flatMap((file) =>
+        readFileSync(root + file, 'utf8')
+          .split('\n')
+          .flatMap((line, index) => (/^\s+\/\/ /.test(line) ? `${file}:${index + 2}` : [])),
+      );
+    expect(remarked.length).toBeGreaterThanOrEqual(12);
+    expect([...found].sort()).toEqual(remarked.sort());
+  });
+
+  it('as-found is one store in two files, with a node on buses of both', () => {
+    const project = new Project(samples);
+    for (const file of files) if (file.startsWith('as-found/')) project.add(file);
+    const [store] = project.storesOf('as-found/plant-room.pair');
+    expect(project.storesOf('as-found/store.pair')).toEqual([store]);
+    const buses = store?.buses.filter(({ landings }) => landings.some(({ node }) => node?.name === 'gateway'));
+    expect(buses?.map(({ name, place }) => [name, place.file])).toEqual([
+      ['frozen', 'as-found/store.pair'],
+      ['building', 'as-found/plant-room.pair'],
+    ]);
+  });
+
+  it('full has the size of a full-size store', () => {
+    const project = new Project(samples);
+    project.add('full/store.pair');
+    const [store] = project.storesOf('full/store.pair');
+    expect(store?.nodes).toHaveLength(89);
+    expect(store?.buses.filter(({ landings }) => landings.some(({ node }) => node?.name === 'head')).length).toBe(5);
+    expect(store?.networks[0]?.members.map(({ node }) => node?.device?.role)).toEqual(['head', 'head']);
+  });
 });
