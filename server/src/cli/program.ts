@@ -3,6 +3,7 @@ import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.js';
 import { addExplain } from './commands/explain.js';
 import { addFormat } from './commands/format.js';
+import { addServe } from './commands/serve.js';
 import { CommandFailure, exitStatus } from './failure.js';
 import { plainLine } from './plain-text.js';
 import type { Terminal } from './terminal.js';
@@ -27,6 +28,7 @@ export async function runCommandLine(args: readonly string[], terminal: Terminal
   addCheck(program, terminal, finish);
   addFormat(program, terminal, finish);
   addExplain(program, terminal, finish);
+  addServe(program);
   try {
     await program.parseAsync(args, { from: 'user' });
     return status;

@@ -8,6 +8,7 @@ describe('NodeFiles', () => {
   it('resolves a path from the folder of the file that names it', () => {
     const { folder } = sandbox();
     expect(new NodeFiles().resolve(join(folder, 'a', 'x.pair'), '../b/y.pair')).toBe(join(folder, 'b', 'y.pair'));
+    expect(new NodeFiles().resolve(join(folder, 'a', 'x.pair'), '..\\b\\y.pair')).toBe(join(folder, 'b', 'y.pair'));
   });
 
   it('reads UTF-8 without its mark, or with it', () => {

@@ -6,10 +6,13 @@ import type { FileHost } from '@fieldpair/language';
 /** Either the text of a file or, as a clause that can follow `cannot read FILE: `, why there is none. */
 export type ReadResult = ReturnType<FileHost['read']>;
 
-/** Files by absolute path. A path in a text counts from the folder of the file that names it. */
+/**
+ * Files by absolute path. A path in a text counts from the folder of the file that names it, and a backslash in it is
+ * a separator on every system, so that one text means the same files everywhere.
+ */
 export class NodeFiles implements FileHost {
   resolve(from: string, path: string): string {
-    return resolve(dirname(from), path);
+    return resolve(dirname(from), path.replaceAll('\\', '/'));
   }
 
   read(file: string): ReadResult {

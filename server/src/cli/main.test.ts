@@ -1,0 +1,94 @@
+/** The program as a process of its own, bundled as the build does it: streams, statuses, and nothing left over. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
+import { sandbox } from './testing/sandbox.js';
+
+let folder: string;
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'fieldpair-program-'));
+  await build({
+    entryPoints: { cli: fileURLToPath(new URL('main.ts', import.meta.url)) },
+    outdir: folder,
+    outExtension: { '.js': '.mjs' },
+    bundle: true,
+    splitting: true,
+    platform: 'node',
+    format: 'esm',
+    logLevel: 'silent',
+    banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
+  });
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const start = (args: string[], cwd: string) =>
+  spawn(process.execPath, [join(folder, 'cli.mjs'), ...args], { cwd, env: { ...process.env, NO_COLOR: '1' } });
+
+async function finished(child: ChildProcess): Promise<{ status: number; out: string; error: string }> {
+  let out = '';
+  let error = '';
+  child.stdout?.on('data', (chunk) => {
+    out += chunk;
+  });
+  child.stderr?.on('data', (chunk) => {
+    error += chunk;
+  });
+  const [status] = await once(child, 'close');
+  return { status, out, error };
+}
+
+describe('the program', () => {
+  it('prints all of a long report and ends with its status', async () => {
+    const unknown = Array.from({ length: 3000 }, (_, index) => `  node n${index} : Missing\n`).join('');
+    const { folder: stores } = sandbox({ 'x.pair': `store northgate {\n${unknown}}\n` });
+    const { status, out, error } = await finished(start(['check', 'x.pair', '--format', 'json'], stores));
+    expect({ status, error }).toEqual({ status: 1, error: '' });
+    expect(JSON.parse(out).findings).toHaveLength(3000);
+  });
+
+  it('says what stopped it in one line', async () => {
+    expect(await finished(start(['check', 'none.pair'], folder))).toEqual({
+      status: 2,
+      out: '',
+      error: 'fieldpair: cannot read none.pair: there is no such file or folder\n',
+    });
+  });
+
+  it('takes it well when its reader has seen enough', async () => {
+    const child = start(['explain'], folder);
+    child.stdout.destroy();
+    expect(await finished(child)).toMatchObject({ error: '' });
+  });
+
+  it('serves an editor on standard input and output', async () => {
+    const child = start(['serve', '--stdio'], folder);
+    const connection = createMessageConnection(
+      new StreamMessageReader(child.stdout),
+      new StreamMessageWriter(child.stdin),
+    );
+    connection.listen();
+    const ended = once(child, 'exit');
+    const answer = await connection.sendRequest('initialize', { processId: null, rootUri: null, capabilities: {} });
+    expect(answer).toMatchObject({ capabilities: { hoverProvider: expect.anything() } });
+    await connection.sendNotification('initialized', {});
+    await connection.sendRequest('shutdown');
+    await connection.sendNotification('exit');
+    expect(await ended).toEqual([0, null]);
+    connection.dispose();
+  });
+
+  it('asks how to serve', async () => {
+    expect(await finished(start(['serve'], folder))).toEqual({
+      status: 2,
+      out: '',
+      error: "fieldpair: required option '--stdio' not specified\n",
+    });
+  });
+});
