@@ -164,13 +164,13 @@ class LazyStudy implements BusStudy {
   }
 
   private buildCircuit(): BusCircuit | Unknown {
-    const { kind, runs } = this.bus;
+    const { kind } = this.bus;
     if (kind === undefined) return { unknown: 'the kind of the bus' };
     if (!rs485Kinds.has(kind)) return { unknown: `the circuit of a ${kind} bus` };
     if (mostLoops < this.shape.closing.length) {
       return { unknown: `the levels of a bus with ${this.shape.closing.length} loops, more than ${mostLoops}` };
     }
-    return new BusCircuit(this.bus, this.shape, (run) => this.runResistance(runs[run]!));
+    return new BusCircuit(this.bus, this.shape, (run) => this.runResistance(run));
   }
 
   private everywhere<T>(compute: (circuit: BusCircuit) => readonly Known<T>[]): readonly Known<T>[] {

@@ -1,18 +1,20 @@
 /**
- * The resistive circuit of an RS-485 bus: the plus and the minus wire of every run, terminators and unit loads at the
- * landings, bias networks, all against common, which is one node.
+ * The resistive circuit of an RS-485 bus: what its landings, cables and bias networks amount to at one choice of every
+ * uncertain value, a {@link Corner}.
  *
  * A crossed landing hangs its device on the pair the other way round while the chain runs straight on. Terminators and
  * loads are alike from both sides; its bias pulls minus up and plus down.
  */
 import type { Shape } from '../figures/shape.js';
-import { joins } from '../figures/walk.js';
+import { across, joins } from '../figures/walk.js';
 import { isUnknown, type Known, type Range } from '../known.js';
-import type { Bus, LandingIndex } from '../network.js';
-import type { Ohms, Volts } from '../quantity.js';
-import { leastDegreeOrder } from './elimination-order.js';
+import type { Bus, LandingIndex, Run } from '../network.js';
+import { type Ohms, ohms, type Volts } from '../quantity.js';
 import { landingLoad, missingLoads, unitLoadResistance } from './loads.js';
-import { conductanceOf, ground, jointOhms, NodalStructure } from './nodal.js';
+import { MeshPair } from './mesh-pair.js';
+import { conductanceOf } from './nodal.js';
+import type { Pair, PairCurrents, PairValues } from './pair.js';
+import { TreePair } from './tree-pair.js';
 
 /** One choice of every uncertain value. Factors multiply the nominal value. */
 export interface Corner {
@@ -41,6 +43,9 @@ export const nominalCorner: Corner = {
   rail: 'joined',
 };
 
+/** More loops than a bus can have by mistake: beyond them readings are not computed, so that no text costs minutes. */
+export const mostLoops = 500;
+
 /** A bias network that is connected, by where it is. */
 interface LandedBias {
   readonly landing: LandingIndex;
@@ -50,73 +55,93 @@ interface LandedBias {
   readonly crossed: boolean;
 }
 
-/** More loops than a bus can have by mistake: beyond them readings are not computed, so that no text costs minutes. */
-export const mostLoops = 500;
-
 export class BusCircuit {
-  readonly structure: NodalStructure;
-  private readonly runs: Int32Array;
-  private readonly resistances: Record<Corner['run'], Float64Array>;
-  private readonly terminators: Float64Array;
-  private readonly loads: Float64Array;
-  private readonly biases: readonly LandedBias[];
-  /** Per component: 1 when something that its levels need is not known. */
-  private readonly incomplete: Uint8Array;
-  private readonly biased: Uint8Array;
+  readonly pair: Pair;
+  private readonly runs: readonly Run[];
+  private readonly wires: { readonly [Key in Corner['run']]: number[] } = { nominal: [], low: [], high: [] };
+  private readonly terminators: number[] = [];
+  private readonly loads: number[] = [];
+  private readonly biases: LandedBias[] = [];
+  /** Components with something that their levels need and that is not known. */
+  private readonly incomplete = new Set<number>();
+  private readonly biased = new Set<number>();
 
   constructor(
     readonly bus: Bus,
     private readonly shape: Shape,
-    private readonly runResistance: (run: number) => Known<Range<Ohms>>,
+    private readonly runResistance: (run: Run) => Known<Range<Ohms>>,
   ) {
-    const { landings } = bus;
-    const { componentOf, components } = shape;
-    this.incomplete = new Uint8Array(components.length);
-    this.biased = new Uint8Array(components.length);
-    this.runs = Int32Array.from(bus.runs.filter(joins), ({ index }) => index);
-    const count = this.runs.length;
-    this.resistances = {
-      nominal: new Float64Array(count),
-      low: new Float64Array(count),
-      high: new Float64Array(count),
-    };
-    for (let position = 0; position < count; position++) {
-      const run = bus.runs[this.runs[position]!]!;
-      const resistance = run.length === 0 ? noResistance : runResistance(run.index);
-      if (isUnknown(resistance)) {
-        this.incomplete[componentOf[run.from]!] = 1;
-        continue;
-      }
-      this.resistances.nominal[position] = resistance.nominal;
-      this.resistances.low[position] = resistance.low;
-      this.resistances.high[position] = resistance.high;
+    this.runs = bus.runs.filter(joins);
+    this.addRuns();
+    this.addLandings();
+    this.addBiases();
+    this.pair = shape.closing.length === 0 ? this.treePair() : this.meshPair();
+  }
+
+  private addRuns(): void {
+    for (const run of this.runs) {
+      const resistance = run.length === 0 ? noResistance : this.runResistance(run);
+      const known = isUnknown(resistance) ? noResistance : resistance;
+      if (isUnknown(resistance)) this.incomplete.add(this.shape.componentOf[run.from]!);
+      this.wires.nominal.push(known.nominal);
+      this.wires.low.push(known.low);
+      this.wires.high.push(known.high);
     }
-    this.terminators = new Float64Array(landings.length);
-    this.loads = new Float64Array(landings.length);
-    for (const landing of landings) {
+  }
+
+  private addLandings(): void {
+    for (const landing of this.bus.landings) {
+      let terminator = 0;
       // A capacitor in series blocks direct current: an R-C terminator is not there for a meter.
       for (const { resistance, capacitance } of landing.terminations) {
-        if (capacitance === undefined) this.terminators[landing.index]! += conductanceOf(resistance);
+        if (capacitance === undefined) terminator += conductanceOf(resistance);
       }
+      this.terminators.push(terminator);
       const load = landingLoad(landing);
-      if (load === undefined) this.incomplete[componentOf[landing.index]!] = 1;
-      else this.loads[landing.index] = conductanceOf(unitLoadResistance / load);
+      if (load === undefined) this.incomplete.add(this.shape.componentOf[landing.index]!);
+      this.loads.push(load === undefined ? 0 : conductanceOf(unitLoadResistance / load));
     }
-    this.biases = bus.biases.flatMap(({ landing, up, down, supply }) =>
-      landing === undefined ? [] : [{ landing, up, down, supply, crossed: landings[landing]!.crossed !== undefined }],
-    );
-    for (const { landing } of this.biases) this.biased[componentOf[landing]!] = 1;
-    this.structure = this.assemble();
+  }
+
+  private addBiases(): void {
+    for (const { landing, up, down, supply } of this.bus.biases) {
+      if (landing === undefined) continue;
+      const crossed = this.bus.landings[landing]!.crossed !== undefined;
+      this.biases.push({ landing, up, down, supply, crossed });
+      this.biased.add(this.shape.componentOf[landing]!);
+    }
+  }
+
+  private treePair(): Pair {
+    const { walk, reachedBy } = this.shape;
+    const position = new Array<number>(this.bus.runs.length).fill(-1);
+    for (let joining = 0; joining < this.runs.length; joining++) position[this.runs[joining]!.index] = joining;
+    const parents: number[] = [];
+    const parentRuns: number[] = [];
+    for (let landing = 0; landing < walk.length; landing++) {
+      const arrival = reachedBy[landing];
+      parents.push(arrival === undefined ? -1 : across(this.bus.runs[arrival]!, landing));
+      parentRuns.push(arrival === undefined ? -1 : position[arrival]!);
+    }
+    return new TreePair(walk, parents, parentRuns);
+  }
+
+  private meshPair(): Pair {
+    const topology = {
+      landingCount: this.bus.landings.length,
+      from: this.runs.map((run) => run.from),
+      to: this.runs.map((run) => run.to!),
+    };
+    return new MeshPair(topology, this.values(nominalCorner));
   }
 
   /** Why the levels at a landing cannot be computed, if they cannot. */
   missing(landing: LandingIndex): string | undefined {
     const component = this.shape.componentOf[landing]!;
-    if (!this.incomplete[component]) return undefined;
-    for (const index of this.runs) {
-      const run = this.bus.runs[index]!;
+    if (!this.incomplete.has(component)) return undefined;
+    for (const run of this.runs) {
       if (this.shape.componentOf[run.from] !== component || run.length === 0) continue;
-      const resistance = this.runResistance(index);
+      const resistance = this.runResistance(run);
       if (isUnknown(resistance)) return resistance.unknown;
     }
     return missingLoads(this.bus, this.shape.components[component]!);
@@ -124,7 +149,7 @@ export class BusCircuit {
 
   /** Whether anything biases the part of the bus that a landing is on. */
   isBiased(landing: LandingIndex): boolean {
-    return this.biased[this.shape.componentOf[landing]!] === 1;
+    return this.biased.has(this.shape.componentOf[landing]!);
   }
 
   /** Whether cable leads from one landing to the other. */
@@ -136,87 +161,35 @@ export class BusCircuit {
     return this.biases.some(({ crossed }) => crossed);
   }
 
-  private assemble(): NodalStructure {
-    const { bus, runs, biases } = this;
-    const landingCount = bus.landings.length;
-    const branchCount = 2 * runs.length + 3 * landingCount + 2 * biases.length;
-    const from = new Int32Array(branchCount);
-    const to = new Int32Array(branchCount).fill(ground);
-    const joint = new Uint8Array(branchCount);
-    let branch = 0;
-    for (let position = 0; position < runs.length; position++) {
-      const run = bus.runs[runs[position]!]!;
-      const isJoint = this.resistances.nominal[position]! <= jointOhms ? 1 : 0;
-      for (let wire = 0; wire < 2; wire++) {
-        from[branch] = 2 * run.from + wire;
-        to[branch] = 2 * run.to! + wire;
-        joint[branch++] = isJoint;
-      }
-    }
-    for (let landing = 0; landing < landingCount; landing++) {
-      // There at every landing, with or without a terminator: readings are taken across it.
-      from[branch] = 2 * landing;
-      to[branch] = 2 * landing + 1;
-      joint[branch++] = 1 / jointOhms <= this.terminators[landing]! ? 1 : 0;
-    }
-    for (let node = 0; node < 2 * landingCount; node++) from[branch++] = node;
-    for (const { landing, crossed } of biases) {
-      from[branch++] = 2 * landing + (crossed ? 1 : 0);
-      from[branch++] = 2 * landing + (crossed ? 0 : 1);
-    }
-    return new NodalStructure(2 * landingCount, from, to, joint, this.order());
-  }
-
-  /** Both wires of a landing together; from the leaves of a tree inwards. */
-  private order(): Int32Array {
-    const { walk, closing } = this.shape;
-    const order = new Int32Array(2 * walk.length);
-    const landings =
-      closing.length === 0
-        ? walk.toReversed()
-        : leastDegreeOrder(
-            walk.length,
-            Array.from(this.runs, (run) => this.bus.runs[run]!.from),
-            Array.from(this.runs, (run) => this.bus.runs[run]!.to!),
-          );
-    for (let position = 0; position < landings.length; position++) {
-      order[2 * position] = 2 * landings[position]!;
-      order[2 * position + 1] = 2 * landings[position]! + 1;
-    }
-    return order;
-  }
-
-  /** The conductance of every branch at a corner. */
-  conductances(corner: Corner): Float64Array {
-    const values = new Float64Array(this.structure.from.length);
-    let branch = 0;
-    for (const resistance of this.resistances[corner.run]) {
-      const conductance = conductanceOf(resistance);
-      values[branch++] = conductance;
-      values[branch++] = conductance;
-    }
-    for (const terminator of this.terminators) values[branch++] = terminator / corner.terminator;
-    for (const load of this.loads) {
-      values[branch++] = load * corner.load;
-      values[branch++] = load * corner.load;
-    }
-    for (const { up, down, crossed } of this.biases) {
+  /** Everything that hangs on the pair at a corner. */
+  values(corner: Corner): PairValues {
+    const loads = corner.load === 1 ? this.loads : this.loads.map(() => 0);
+    const values = {
+      resistances: this.wires[corner.run],
+      across: this.terminators.map((terminator) => terminator / corner.terminator),
+      plusToCommon: this.biases.length === 0 ? loads : [...loads],
+      minusToCommon: this.biases.length === 0 ? loads : [...loads],
+    };
+    for (const { landing, up, down, crossed } of this.biases) {
       const { resistance } = crossed ? corner.crossed : corner.straight;
-      values[branch++] = corner.rail === 'joined' ? conductanceOf(up * resistance) : 0;
-      values[branch++] = conductanceOf(down * resistance);
+      const upper = crossed ? values.minusToCommon : values.plusToCommon;
+      const lower = crossed ? values.plusToCommon : values.minusToCommon;
+      if (corner.rail === 'joined') upper[landing]! += conductanceOf(up * resistance);
+      lower[landing]! += conductanceOf(down * resistance);
     }
     return values;
   }
 
-  /** What the powered bias networks drive into each node at a corner. */
-  biasCurrents(corner: Corner): Float64Array {
-    const currents = new Float64Array(this.structure.nodeCount);
+  /** What the powered bias networks drive into each wire at a corner. */
+  biasCurrents(corner: Corner): PairCurrents {
+    const plus = this.loads.map(() => 0);
+    const minus = this.loads.map(() => 0);
     for (const { landing, up, supply, crossed } of this.biases) {
       const factors = crossed ? corner.crossed : corner.straight;
-      currents[2 * landing + (crossed ? 1 : 0)]! += supply * factors.supply * conductanceOf(up * factors.resistance);
+      (crossed ? minus : plus)[landing]! += supply * factors.supply * conductanceOf(up * factors.resistance);
     }
-    return currents;
+    return { plus, minus };
   }
 }
 
-const noResistance = { nominal: 0, low: 0, high: 0 } as Range<Ohms>;
+const noResistance: Range<Ohms> = { nominal: ohms(0), low: ohms(0), high: ohms(0) };

@@ -9,7 +9,6 @@ import type { Known, Range } from '../known.js';
 import type { LandingIndex } from '../network.js';
 import { type Volts, volts } from '../quantity.js';
 import { type BiasCorner, type BusCircuit, type Corner, nominalCorner } from './circuit.js';
-import type { NodalSolution } from './nodal.js';
 import { biasTolerance, lowered, raised, supplyTolerance, terminatorTolerance } from './tolerance.js';
 import { leastDrive } from './transceiver.js';
 
@@ -41,61 +40,52 @@ const noLevel: Range<Volts> = { nominal: volts(0), low: volts(0), high: volts(0)
 export function idleLevels(circuit: BusCircuit): Known<Range<Volts>>[] {
   const { landings } = circuit.bus;
   if (!landings.some(({ index }) => circuit.isBiased(index))) return landings.map(() => noLevel);
-  const { nominal, corners } = solved(circuit, (corner, solution) => solution.voltages(circuit.biasCurrents(corner)));
-  return landings.map(({ index }) => (circuit.isBiased(index) ? seenAt(circuit, index, nominal, corners) : noLevel));
+  const levels = solved(circuit, (corner) =>
+    circuit.pair.differences(circuit.values(corner), circuit.biasCurrents(corner)),
+  );
+  return landings.map(({ index }) => (circuit.isBiased(index) ? seenAt(circuit, index, levels) : noLevel));
 }
 
 /**
  * The level at every landing while the driver at `driver` holds 1.5 V across its own terminals against the bias, as a
  * driver that just meets TIA-485-A does into 54 ohm or more. The sign is that of the driven bit: positive everywhere
- * unless a landing is crossed. Landings that the driver does not reach get 0.
+ * unless a landing is crossed. Landings that no cable joins to the driver get 0.
  */
 export function drivenLevels(circuit: BusCircuit, driver: LandingIndex): Known<Range<Volts>>[] {
+  const nothing = circuit.bus.landings.map(() => 0);
   // A crossed driver puts its plus on the minus wire.
-  const swapped = circuit.bus.landings[driver]!.crossed === undefined ? 0 : 1;
-  const [plus, minus] = [2 * driver + swapped, 2 * driver + 1 - swapped];
-  const { nominal, corners } = solved(circuit, (corner, solution) => {
-    const idle = solution.voltages(circuit.biasCurrents(corner));
-    const injected = new Float64Array(idle.length);
-    injected[plus] = 1;
-    injected[minus] = -1;
-    const response = solution.voltages(injected);
-    const resistance = response[plus]! - response[minus]!;
+  const sign = circuit.bus.landings[driver]!.crossed === undefined ? 1 : -1;
+  const injected = { plus: nothing.with(driver, 1), minus: nothing.with(driver, -1) };
+  const levels = solved(circuit, (corner) => {
+    const values = circuit.values(corner);
+    const idle = circuit.pair.differences(values, circuit.biasCurrents(corner));
+    const response = circuit.pair.differences(values, injected);
     // Driven to minus 1.5 V, the sense that the bias works against, and told as a positive level.
-    const current = 0 < resistance ? (-leastDrive - (idle[plus]! - idle[minus]!)) / resistance : 0;
-    return idle.map((voltage, node) => 0 - (voltage + current * response[node]!));
+    const current = response[driver] === 0 ? 0 : (-sign * leastDrive - idle[driver]!) / response[driver]!;
+    return idle.map((voltage, landing) => 0 - (voltage + current * response[landing]!));
   });
   return circuit.bus.landings.map(({ index }) =>
-    circuit.joined(driver, index) ? seenAt(circuit, index, nominal, corners) : noLevel,
+    circuit.joined(driver, index) ? seenAt(circuit, index, levels) : noLevel,
   );
 }
 
-function solved(
-  circuit: BusCircuit,
-  voltagesOf: (corner: Corner, solution: NodalSolution) => Float64Array,
-): { nominal: Float64Array; corners: Float64Array[] } {
-  const at = (corner: Corner) => voltagesOf(corner, circuit.structure.solve(circuit.conductances(corner)));
-  return { nominal: at(nominalCorner), corners: (circuit.crossedBias ? bothWaysCorners : oneWayCorners).map(at) };
+/** Levels at the nominal corner first, then at every corner that can be least or most. */
+function solved(circuit: BusCircuit, levelsAt: (corner: Corner) => number[]): number[][] {
+  return [nominalCorner, ...(circuit.crossedBias ? bothWaysCorners : oneWayCorners)].map(levelsAt);
 }
 
-/** The difference that the device at a landing sees. */
-function seenAt(
-  circuit: BusCircuit,
-  landing: LandingIndex,
-  nominal: Float64Array,
-  corners: readonly Float64Array[],
-): Known<Range<Volts>> {
+/** The level that the device at a landing sees. */
+function seenAt(circuit: BusCircuit, landing: LandingIndex, levels: readonly number[][]): Known<Range<Volts>> {
   const missing = circuit.missing(landing);
   if (missing !== undefined) return { unknown: missing };
   const sign = circuit.bus.landings[landing]!.crossed === undefined ? 1 : -1;
-  const difference = (voltages: Float64Array) => sign * (voltages[2 * landing]! - voltages[2 * landing + 1]!);
-  const value = difference(nominal);
-  let low = value;
-  let high = value;
-  for (const corner of corners) {
-    const level = difference(corner);
+  const nominal = sign * levels[0]![landing]!;
+  let low = nominal;
+  let high = nominal;
+  for (const corner of levels) {
+    const level = sign * corner[landing]!;
     low = Math.min(low, level);
     high = Math.max(high, level);
   }
-  return { nominal: volts(value), low: volts(low), high: volts(high) };
+  return { nominal: volts(nominal), low: volts(low), high: volts(high) };
 }

@@ -33,19 +33,17 @@ const mostCorner: Corner = {
 
 /** The reading at every landing; infinite where no current can flow, which is what an open bus is. */
 export function meterReadings(circuit: BusCircuit): Known<Range<Ohms>>[] {
-  const { structure } = circuit;
-  const nominal = structure.solve(circuit.conductances(nominalCorner));
-  const least = structure.solve(circuit.conductances(leastCorner));
-  const most = structure.solve(circuit.conductances(mostCorner));
+  const { pair } = circuit;
+  const nominal = pair.resistances(circuit.values(nominalCorner));
+  const least = pair.resistances(circuit.values(leastCorner));
+  const most = pair.resistances(circuit.values(mostCorner));
   return circuit.bus.landings.map(({ index }) => {
     const missing = circuit.missing(index);
     if (missing !== undefined) return { unknown: missing };
-    const [plus, minus] = [2 * index, 2 * index + 1];
-    const low = lowered(least.resistanceBetween(plus, minus), meterTolerance.share) - meterTolerance.leads;
     return {
-      nominal: ohms(nominal.resistanceBetween(plus, minus)),
-      low: ohms(Math.max(0, low)),
-      high: ohms(raised(most.resistanceBetween(plus, minus), meterTolerance.share) + meterTolerance.leads),
+      nominal: ohms(nominal[index]!),
+      low: ohms(Math.max(0, lowered(least[index]!, meterTolerance.share) - meterTolerance.leads)),
+      high: ohms(raised(most[index]!, meterTolerance.share) + meterTolerance.leads),
     };
   });
 }
