@@ -69,7 +69,7 @@ export function generateReader(grammar) {
   };
 
   // --- Reader --------------------------------------------------------------------------------------------------
-  const valueOf = (element) => {
+  const valueFor = (element) => {
     if (element.$type === 'Keyword') return `keyword(${id(tokenOf(element))}, '${element.value}')`;
     const rule = element.rule.ref;
     if (rule.$type === 'ParserRule') return `read${rule.name}()`;
@@ -96,8 +96,8 @@ export function generateReader(grammar) {
       case 'Keyword':
         return `skip(${id(tokenOf(element))});`;
       case 'Assignment':
-        if (element.terminal.$type !== 'Alternatives') return assign(element, valueOf(element.terminal));
-        return choose(element.terminal.elements, after, where, (one) => assign(element, valueOf(one)));
+        if (element.terminal.$type !== 'Alternatives') return assign(element, valueFor(element.terminal));
+        return choose(element.terminal.elements, after, where, (one) => assign(element, valueFor(one)));
       case 'Alternatives':
         return choose(element.elements, after, where, (one) => emit(one, after, where));
       case 'Group':

@@ -6,7 +6,8 @@
  */
 export type { NameKind, NameUse, SourceText } from './build/source.js';
 export { nameText, nearest } from './build/suggest.js';
-export { type TextChange, textChangesFor } from './edit/text-changes.js';
+export type { TextChange } from './edit/text-change.js';
+export { textChangesFor } from './edit/text-changes.js';
 export { formatText } from './format/format.js';
 export { readSheet } from './read/read-sheet.js';
 export { keywords } from './read/scanner.js';

@@ -163,7 +163,7 @@ function buildRun(
     spare: false,
   };
   if (to) run.to = to.index;
-  if (busCable) run.cable = busCable;
+  if (busCable && !tree.options.some(({ type }) => type === 'OnCable')) run.cable = busCable;
   for (const option of tree.options) {
     switch (option.type) {
       case 'OnCable': {
@@ -171,7 +171,6 @@ function buildRun(
         run.cablePlace = notes.place(option.cable);
         const cable = scope.cable(option.cable, notes);
         if (cable) run.cable = cable;
-        else delete run.cable;
         break;
       }
       case 'Built': {

@@ -1,6 +1,6 @@
 /** Lines of a text, for changes that take or add a whole statement. */
 import type { Place } from '@fieldpair/shared';
-import type { TextChange, TextOf } from './text-changes.js';
+import type { TextChange, TextOf } from './text-change.js';
 
 /** The indentation of the line that an offset is in. */
 export function lineOf(text: string, offset: number): { indent: string } {

@@ -1,9 +1,16 @@
 /** Writes a bus's course anew: all its `from`, runs and taps, with the landings' properties kept. */
 import type { Bus, CourseStep, Landing } from '@fieldpair/shared';
 import { lineOf, removal } from './lines.js';
-import { lengthText, referenceOf, type TextChange, type TextOf } from './text-changes.js';
+import { lengthText, referenceOf } from './phrases.js';
+import type { TextChange, TextOf } from './text-change.js';
 
-export function rewire(bus: Bus, course: readonly CourseStep[], textOf: TextOf): TextChange[] {
+/** `amendments` are changes of what the landings' mentions say that come with the new course. */
+export function rewire(
+  bus: Bus,
+  course: readonly CourseStep[],
+  amendments: readonly TextChange[],
+  textOf: TextOf,
+): TextChange[] {
   const statements = [...bus.pens.map(({ place }) => place), ...bus.runs.map(({ place }) => place)].sort(
     (left, right) => left.start - right.start,
   );
@@ -15,7 +22,7 @@ export function rewire(bus: Bus, course: readonly CourseStep[], textOf: TextOf):
   const lines = course.map((step) => {
     const landing = bus.landings[step.landing];
     if (!landing) return '';
-    const target = told.has(landing.index) ? referenceOf(landing) : fullLanding(landing, text);
+    const target = told.has(landing.index) ? referenceOf(landing) : fullLanding(landing, text, amendments);
     told.add(landing.index);
     if (step.step === 'from') return `from ${target}`;
     const run = step.run === undefined ? undefined : bus.runs[step.run];
@@ -34,12 +41,26 @@ export function rewire(bus: Bus, course: readonly CourseStep[], textOf: TextOf):
 }
 
 /** The landing with everything that its mentions say of it. */
-function fullLanding(landing: Landing, text: string): string {
-  const said = landing.visits.map(({ referencePlace, place }) => text.slice(referencePlace.end, place.end).trim());
+function fullLanding(landing: Landing, text: string, amendments: readonly TextChange[]): string {
+  const said = landing.visits.map(({ referencePlace, place }) =>
+    amended(text, referencePlace.end, place.end, amendments).trim(),
+  );
   const splice = landing.splice === undefined ? '' : 'splice ';
   const head = landing.visits[0];
   const name = head ? text.slice(head.referencePlace.start, head.referencePlace.end) : referenceOf(landing);
   return [splice + name, ...said.filter((part) => part !== '')].join(' ');
+}
+
+/** A stretch of the text with the changes that lie in it; they come in order and do not overlap. */
+function amended(text: string, start: number, end: number, changes: readonly TextChange[]): string {
+  let result = '';
+  let at = start;
+  for (const change of changes) {
+    if (change.start < at || end < change.end) continue;
+    result += text.slice(at, change.start) + change.text;
+    at = change.end;
+  }
+  return result + text.slice(at, end);
 }
 
 /** `on CABLE built LENGTH beside mains` of a run, as written; a built length holds only for the run it was taken of. */

@@ -7,7 +7,8 @@ import {
   type Range,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
-import { type TextChange, textChangesFor } from '../edit/text-changes.js';
+import type { TextChange } from '../edit/text-change.js';
+import { textChangesFor } from '../edit/text-changes.js';
 import type { Desk } from './desk.js';
 import { diagnosticOf, openFindings } from './diagnostics.js';
 
@@ -80,8 +81,8 @@ const apart = (one: TextChange, other: TextChange) =>
 function editOf(desk: Desk, changes: readonly TextChange[]): WorkspaceEdit {
   const edits: NonNullable<WorkspaceEdit['changes']> = {};
   for (const change of changes) {
-    const list = (edits[change.file] ??= []);
-    list.push({ range: desk.rangeOf(change), newText: change.text });
+    edits[change.file] ??= [];
+    edits[change.file]?.push({ range: desk.rangeOf(change), newText: change.text });
   }
   return { changes: edits };
 }

@@ -48,8 +48,8 @@ export function rename(desk: Desk, file: string, position: Position, newName: st
   const newText = nameText(/^".*"$/.test(name) ? name.slice(1, -1) : name);
   const changes: NonNullable<WorkspaceEdit['changes']> = {};
   for (const { place } of mentionsOf(desk, file, use)) {
-    const edits = (changes[place.file] ??= []);
-    edits.push({ range: desk.rangeOf(place), newText });
+    changes[place.file] ??= [];
+    changes[place.file]?.push({ range: desk.rangeOf(place), newText });
   }
   return { changes };
 }

@@ -1,5 +1,5 @@
 /** A text that uses most of the language, for tests of reading and formatting. */
-export const example = String.raw`import "../catalogue/controls.pair"
+export const example = `import "../catalogue/controls.pair"
 
 cable ShieldedPair22 "22 AWG shielded pair" {
   conductor 22 AWG stranded

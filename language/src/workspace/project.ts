@@ -5,22 +5,21 @@
  * the same. Of files that no editor has open only answers are kept: their trees and networks are let go.
  */
 import {
-  type Cable,
   type CheckSettings,
   checkStore,
   checkText,
   compareFindings,
-  type Device,
   type Finding,
   ruleIds,
   type Store,
 } from '@fieldpair/shared';
 import { Notes } from '../build/notes.js';
-import { buildCatalogue, CatalogueScope, type FileCatalogue } from '../build/scope.js';
+import { buildCatalogue, type FileCatalogue } from '../build/scope.js';
 import type { NameUse, SourceText, TextReport } from '../build/source.js';
-import { type BuiltStore, buildStore, type StorePart } from '../build/store.js';
+import { buildStore } from '../build/store.js';
 import type { Import } from './imports.js';
 import { Library } from './library.js';
+import { StoreUnits, sameNumbers } from './store-units.js';
 import { textReports } from './text-reports.js';
 
 /** Where texts come from. Files are named by any text that is the same for the same file: a path, a URI. */
@@ -29,17 +28,6 @@ export interface FileHost {
   resolve(from: string, path: string): string;
   /** Its text, or why there is none, as a clause: 'it does not exist'. */
   read(file: string): { readonly text: string } | { readonly problem: string; readonly missing?: boolean };
-}
-
-/** What is known of one store. */
-interface Unit {
-  readonly versions: readonly number[];
-  /** Let go when its files are released, and built again when asked for. */
-  built: BuiltStore | undefined;
-  readonly named: boolean;
-  readonly buses: number;
-  readonly used: readonly (Cable | Device | undefined)[];
-  findings: readonly Finding[] | undefined;
 }
 
 /** What a check of everything found. */
@@ -56,19 +44,20 @@ export class Project {
   readonly #members = new Set<string>();
   /** Members that were added and not read yet. */
   readonly #unread = new Set<string>();
-  readonly #units = new Map<string, Unit>();
+  readonly #units: StoreUnits;
   /** Findings of a file's text outside its stores, with the version and the settings that they are of. */
   readonly #texts = new Map<string, { versions: readonly number[]; findings: readonly Finding[] }>();
 
   constructor(host: FileHost, settings: CheckSettings = {}) {
     this.#library = new Library(host);
+    this.#units = new StoreUnits(this.#library);
     this.#settings = settings;
   }
 
   /** Other settings; all findings are computed anew. */
   configure(settings: CheckSettings): void {
     this.#settings = settings;
-    for (const unit of this.#units.values()) unit.findings = undefined;
+    this.#units.forgetFindings();
     this.#texts.clear();
   }
 
@@ -99,7 +88,7 @@ export class Project {
   /** Computes what is to be known of one file and lets go of the rest: one step of reading a fleet in the background. */
   digest(file: string): void {
     this.#read(file);
-    const keys = this.#keysOf(file);
+    const keys = this.#units.keysOf(file);
     this.#textFindings(file);
     for (const key of keys) this.#storeFindings(key);
     this.#release(file, keys);
@@ -131,7 +120,7 @@ export class Project {
   /** The stores that have a part in this file. */
   storesOf(file: string): Store[] {
     this.#read(file);
-    return this.#keysOf(file).flatMap((key) => this.#builtUnit(key)?.built?.store ?? []);
+    return this.#units.keysOf(file).flatMap((key) => this.#units.builtUnit(key)?.built?.store ?? []);
   }
 
   /** Every mention of a name in this file. */
@@ -139,8 +128,8 @@ export class Project {
     const source = this.sourceOf(file);
     if (!source) return [];
     const uses = [...buildCatalogue(source, true).uses];
-    for (const key of this.#keysOf(file)) {
-      const built = buildStore(this.#partsOf(key), ruleIds, true);
+    for (const key of this.#units.keysOf(file)) {
+      const built = buildStore(this.#units.partsOf(key), ruleIds, true);
       for (const use of built?.uses ?? []) if (use.place.file === file) uses.push(use);
     }
     return uses;
@@ -149,7 +138,8 @@ export class Project {
   /** Files whose answers may change when this one does, itself left out. */
   dependents(file: string): string[] {
     const found = new Set(this.#library.importersOf(file));
-    for (const key of this.#keysOf(file)) for (const part of this.#partsOf(key)) found.add(part.source.file);
+    for (const key of this.#units.keysOf(file))
+      for (const part of this.#units.partsOf(key)) found.add(part.source.file);
     found.delete(file);
     return [...found];
   }
@@ -158,7 +148,7 @@ export class Project {
   findingsOf(file: string): Finding[] {
     this.#read(file);
     const findings = [...this.#textFindings(file)];
-    for (const key of this.#keysOf(file)) {
+    for (const key of this.#units.keysOf(file)) {
       for (const finding of this.#storeFindings(key)) if (finding.place.file === file) findings.push(finding);
     }
     return findings.sort(compareFindings);
@@ -173,8 +163,8 @@ export class Project {
     let stores = 0;
     let buses = 0;
     for (const file of members) findings.push(...this.#textFindings(file));
-    for (const key of new Set(members.flatMap((file) => this.#keysOf(file)))) {
-      const unit = this.#unit(key);
+    for (const key of new Set(members.flatMap((file) => this.#units.keysOf(file)))) {
+      const unit = this.#units.unit(key);
       if (!unit?.named) continue;
       stores++;
       buses += unit.buses;
@@ -192,7 +182,7 @@ export class Project {
   #release(file: string, keys: readonly string[]): void {
     if (this.#library.entry(file)?.held) return;
     for (const key of keys) {
-      const unit = this.#units.get(key);
+      const unit = this.#units.known(key);
       if (!unit) continue;
       unit.built = undefined;
       unit.findings = unit.findings?.map(withoutNetwork);
@@ -200,99 +190,25 @@ export class Project {
     this.#library.release(file);
   }
 
-  /** The stores with a part in a file, as keys of units: the file and the name of the part that is not continued. */
-  #keysOf(file: string): string[] {
-    const keys = new Set<string>();
-    for (const { name, continued } of this.#library.entry(file)?.stores ?? []) {
-      const home = continued ? this.#homeOf(file, name) : file;
-      if (home !== undefined) keys.add(`${home}\n${name}`);
-    }
-    return [...keys];
-  }
-
-  /** Where the main part of a continued store is: in the file itself or in what it imports. */
-  #homeOf(file: string, name: string): string | undefined {
-    return this.#library
-      .closure(file)
-      .files.find((one) => this.#library.entry(one)?.stores.some((store) => store.name === name && !store.continued));
-  }
-
-  /** The files of a store, the one with its main part first. */
-  #filesOf(key: string): string[] {
-    const [home = '', name = ''] = key.split('\n');
-    const others = this.#library.continuing().filter((file) => file !== home && this.#homeOf(file, name) === home);
-    return [home, ...others];
-  }
-
-  #partsOf(key: string): StorePart[] {
-    const [home = '', name = ''] = key.split('\n');
-    const parts: StorePart[] = [];
-    for (const file of this.#filesOf(key)) {
-      const source = this.#library.source(file);
-      const { files, incomplete } = this.#library.closure(file);
-      for (const declaration of this.#library.storesIn(file)) {
-        // A second store of the same name has its own finding.
-        const wanted = file === home && !declaration.continued ? parts.length === 0 : declaration.continued;
-        if (!source || declaration.name?.text !== name || !wanted) continue;
-        const scope = new CatalogueScope(
-          files.flatMap((one) => this.#library.entry(one)?.catalogue ?? []),
-          incomplete,
-        );
-        parts.push({ source, declaration, scope });
-      }
-    }
-    return parts;
-  }
-
-  #versionsOf(files: readonly string[]): number[] {
-    const all = new Set(files.flatMap((file) => this.#library.closure(file).files));
-    return [...all].map((file) => this.#library.entry(file)?.version ?? 0);
-  }
-
-  #unit(key: string): Unit | undefined {
-    const versions = this.#versionsOf(this.#filesOf(key));
-    if (!versions.length) return undefined;
-    const known = this.#units.get(key);
-    if (known && sameNumbers(known.versions, versions)) return known;
-    const parts = this.#partsOf(key);
-    const built = buildStore(parts, ruleIds);
-    const unit: Unit = {
-      versions,
-      built,
-      named: built !== undefined,
-      buses: built?.store.buses.length ?? 0,
-      used: parts.flatMap(({ scope }) => [...scope.used.values()]),
-      findings: undefined,
-    };
-    this.#units.set(key, unit);
-    return unit;
-  }
-
-  #builtUnit(key: string): Unit | undefined {
-    const unit = this.#unit(key);
-    if (unit?.named) unit.built ??= buildStore(this.#partsOf(key), ruleIds);
-    return unit;
-  }
-
   #storeFindings(key: string): readonly Finding[] {
-    const unit = this.#unit(key);
+    const unit = this.#units.unit(key);
     if (!unit?.named) return [];
     if (!unit.findings) {
-      const built = this.#builtUnit(key)?.built;
+      const built = this.#units.builtUnit(key)?.built;
       unit.findings = built ? checkStore(built.store, built.reports, this.#settings) : [];
     }
     return unit.findings;
   }
 
   #textFindings(file: string): readonly Finding[] {
-    const versions = this.#versionsOf([file]);
+    const versions = this.#units.versionsOf([file]);
     const known = this.#texts.get(file);
     // An import that could not be read may have come back; that is asked of the host at each reading.
     if (known && sameNumbers(known.versions, versions)) return known.findings;
     const source = this.#library.source(file);
     if (!source) return [];
     const notes = new Notes(source, false);
-    textReports(source, this.#library, notes, (name) => this.#homeOf(file, name) !== undefined);
+    textReports(source, this.#library, notes, (name) => this.#units.homeOf(file, name) !== undefined);
     const findings = checkText(
       [...notes.reports, ...(this.#library.entry(file)?.catalogue.reports ?? [])],
       this.#settings,
@@ -319,9 +235,6 @@ export class Project {
     return reports;
   }
 }
-
-const sameNumbers = (left: readonly number[], right: readonly number[]) =>
-  left.length === right.length && left.every((number, index) => number === right[index]);
 
 /** A finding whose fixes are computed, so that it does not hold on to the network that they were computed from. */
 function withoutNetwork(finding: Finding): Finding {

@@ -11,10 +11,10 @@ export interface ReadSettings {
 /** Anything that is missing or of another type than expected counts as unset. */
 export function readSettings(value: unknown): ReadSettings {
   const given = recordOf(value);
-  const hints = recordOf(given['hints']);
+  const hints = recordOf(given.hints);
   const standard = defaultEditorSettings;
-  const lengthUnit = given['lengthUnit'] === 'ft' || given['lengthUnit'] === 'm' ? given['lengthUnit'] : undefined;
-  const severity = Object.entries(recordOf(given['severity'])).filter((one): one is [string, Severity | 'off'] =>
+  const lengthUnit = given.lengthUnit === 'ft' || given.lengthUnit === 'm' ? given.lengthUnit : undefined;
+  const severity = Object.entries(recordOf(given.severity)).filter((one): one is [string, Severity | 'off'] =>
     isSeverity(one[1]),
   );
   return {
@@ -22,17 +22,16 @@ export function readSettings(value: unknown): ReadSettings {
     editor: {
       lengthUnit: lengthUnit ?? standard.lengthUnit,
       hints: {
-        distance: flag(hints['distance'], standard.hints.distance),
-        addressGaps: flag(hints['addressGaps'], standard.hints.addressGaps),
-        ends: flag(hints['ends'], standard.hints.ends),
+        distance: flag(hints.distance, standard.hints.distance),
+        addressGaps: flag(hints.addressGaps, standard.hints.addressGaps),
+        ends: flag(hints.ends, standard.hints.ends),
       },
-      codeLens: flag(given['codeLens'], standard.codeLens),
+      codeLens: flag(given.codeLens, standard.codeLens),
     },
   };
 }
 
-const recordOf = (value: unknown): Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+const recordOf = (value: unknown): Given => (typeof value === 'object' && value !== null ? value : {});
 const flag = (value: unknown, standard: boolean): boolean => (typeof value === 'boolean' ? value : standard);
 const isSeverity = (value: unknown): value is Severity | 'off' =>
   value === 'error' || value === 'warning' || value === 'info' || value === 'off';

@@ -1,5 +1,6 @@
 import { stripVTControlCharacters } from 'node:util';
 import { describe, expect, it } from 'vitest';
+import { checkReport } from '../report/check-report.js';
 import { sampleFindings, sampleReport } from '../testing/sample-report.js';
 import { checkText } from './check-text.js';
 
@@ -42,5 +43,36 @@ north gate/wiring.pair
     const printed = checkText(sampleReport(findings), plain);
     expect(printed).toContain('\uFFFD[31mred\uFFFD\uFFFDback');
     expect(printed.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\u202e]/u);
+  });
+
+  const excerptOf = (text: string, start: number, end: number) => {
+    const finding = { rule: 'syntax', severity: 'error', message: 'm', related: [], fixes: () => [] } as const;
+    const result = {
+      files: 1,
+      stores: 0,
+      buses: 0,
+      findings: [{ ...finding, place: { file: '/x.pair', start, end } }],
+    };
+    return checkText(
+      checkReport(result, [], () => text, '/'),
+      plain,
+    ).split('\n');
+  };
+
+  it('shows the piece of a long line that a finding is about', () => {
+    const text = `${'a'.repeat(5000)}WRONG${'b'.repeat(5000)}`;
+    const [, , line = '', carets = ''] = excerptOf(text, 5000, 5005);
+    expect(line).toBe(`    1 | …${'a'.repeat(30)}WRONG${'b'.repeat(65)}…`);
+    expect(carets.indexOf('^')).toBe(line.indexOf('WRONG'));
+    expect(carets).toMatch(/ \^{5}$/);
+    const [, , last = ''] = excerptOf(text, 10004, 10005);
+    expect(last).toBe(`    1 | …${'b'.repeat(100)}`);
+  });
+
+  it('puts carets under wide characters, and one at the end of a line', () => {
+    expect(excerptOf('冷蔵 x', 3, 4)[3]).toBe('      |      ^');
+    expect(excerptOf('冷蔵 x', 0, 2)[3]).toBe('      | ^^^^');
+    expect(excerptOf('abc', 3, 3)[3]).toBe('      |    ^');
+    expect(excerptOf('  \nabc', 1, 1)[2]).toBe('');
   });
 });

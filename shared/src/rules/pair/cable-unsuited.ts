@@ -1,14 +1,8 @@
 import type { Cable, Store } from '../../network.js';
-import { conductorArea, gaugeArea } from '../../physics/conductor.js';
-import { formatNumber, formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
-import { type CableNeeds, cableNeeds } from './cable-needs.js';
+import { type CableNeeds, cableFaults, cableNeeds } from './cable-needs.js';
 import { cablePlaceOf, isShielded, recable, runsByCable, shieldedRuns } from './cables.js';
 import { exampleBoard, exampleHead, exampleStore, soundFile } from './example.js';
-import { sizeOf } from './mixed-cable.js';
-
-/** A metric conductor that rounds to a gauge counts as that gauge: 0.2 mm2 passes as 24 AWG (0.205 mm2). */
-const areaTolerance = 0.05;
 
 export const cableUnsuited: BusRule = {
   id: 'cable-unsuited',
@@ -54,10 +48,10 @@ colours + white - blue`,
   check({ store, bus }, report) {
     const needs = bus.kind && cableNeeds[bus.kind];
     if (!needs) return;
-    // A bare stretch of a shielded bus is a gap in its shield and has its finding there.
+    // A bare stretch of a shielded bus is a gap in its shield and has its finding there, unless more is wrong with it.
     const partlyShielded = shieldedRuns(bus).length > 0;
     for (const [cable, runs] of runsByCable(bus)) {
-      const faults = faultsOf(cable, needs, !partlyShielded);
+      const faults = cableFaults(cable, needs, !partlyShielded || cableFaults(cable, needs, false).length > 0);
       const [first, ...others] = runs;
       if (!faults.length || !first) continue;
       report({
@@ -83,34 +77,6 @@ colours + white - blue`,
   },
 };
 
-function faultsOf(cable: Cable, needs: CableNeeds, shieldMatters: boolean): string[] {
-  const faults: string[] = [];
-  if (shieldMatters && needs.shield !== undefined && isShielded(cable) === false) {
-    faults.push(`it has no shield, which ${needs.shield} asks for`);
-  }
-  if (needs.twisted !== undefined && cable.pairs === 0) faults.push(`it is not twisted, and ${needs.twisted} is due`);
-  const { impedance, capacitance, gauge } = needs;
-  if (
-    impedance &&
-    cable.impedance !== undefined &&
-    (cable.impedance < impedance.low || impedance.high < cable.impedance)
-  ) {
-    faults.push(
-      `it has ${formatOhms(cable.impedance)}, not ${impedance.low} to ${impedance.high} ohm (${impedance.source})`,
-    );
-  }
-  if (capacitance && cable.capacitance !== undefined && capacitance.below <= cable.capacitance) {
-    faults.push(
-      `it has ${formatNumber(cable.capacitance * 1e12, 1)} pF/m, and less than ${capacitance.below * 1e12} pF/m is due (${capacitance.source})`,
-    );
-  }
-  const area = conductorArea(cable);
-  if (gauge && area !== undefined && area < gaugeArea(gauge.finest) * (1 - areaTolerance)) {
-    faults.push(`its ${sizeOf(cable)} are thinner than ${gauge.finest} AWG, the finest that ${gauge.source} speaks of`);
-  }
-  return faults;
-}
-
 /** Other cables of the store that this kind of bus could run on, shielded ones only where a shield is due. */
 function suitedCables(store: Store, needs: CableNeeds, unsuited: Cable): Cable[] {
   const found = new Set<Cable>();
@@ -118,7 +84,7 @@ function suitedCables(store: Store, needs: CableNeeds, unsuited: Cable): Cable[]
     for (const cable of [bus.cable, ...bus.runs.map((run) => run.cable)]) {
       if (!cable || cable === unsuited || cable.impedance === undefined || !cable.pairs) continue;
       if (needs.shield !== undefined && !isShielded(cable)) continue;
-      if (!faultsOf(cable, needs, true).length) found.add(cable);
+      if (!cableFaults(cable, needs, true).length) found.add(cable);
     }
   }
   return [...found].slice(0, 3);

@@ -1,6 +1,7 @@
 /** Which cables a bus runs on, and which of them is its main one. */
 import type { Fix } from '../../finding.js';
 import type { Bus, Cable, Run } from '../../network.js';
+import { formatNumber } from '../../quantity.js';
 
 /** Runs that are in the circuit, by their cable, in the order of the text. Runs of unknown cable are left out. */
 export function runsByCable({ runs }: Bus): Map<Cable, Run[]> {
@@ -54,3 +55,7 @@ export const isShielded = (cable: Cable | undefined): boolean | undefined =>
 
 /** Runs in the circuit whose cable is known to have a shield. */
 export const shieldedRuns = ({ runs }: Bus): Run[] => runs.filter((run) => !run.spare && isShielded(run.cable));
+
+/** `22 AWG` or `0.34 mm2`, as the cable has it. */
+export const sizeOf = (cable: Cable) =>
+  cable.area === undefined ? `${cable.gauge} AWG` : `${formatNumber(cable.area * 1e6, 3)} mm2`;

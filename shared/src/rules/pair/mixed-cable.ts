@@ -1,8 +1,9 @@
 import type { Cable } from '../../network.js';
 import { conductorArea } from '../../physics/conductor.js';
-import { formatNumber, formatOhms } from '../../quantity.js';
+import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
-import { cablePlaceOf, mainCable, recable, runsByCable } from './cables.js';
+import { cableFaults, cableNeeds } from './cable-needs.js';
+import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, sizeOf } from './cables.js';
 import { exampleFile, soundFile, soundRemarks } from './example.js';
 
 /** Impedances that differ by less are within the usual tolerance of one cable (common practice, no published source). */
@@ -25,7 +26,7 @@ export const mixedCable: BusRule = {
       'It works on the bench and at low rates; at higher ones a few devices near the joint miss polls. Lengths worked ' +
       'out from resistance come out wrong.',
     mend: 'Pull the whole bus on one cable. Where a stretch must differ, keep the impedance the same.',
-    bad: `cable Bell18 {
+    bad: `cable Broadcast18 {
   conductor 18 AWG stranded
   twisted pairs 1
   shield foil drain
@@ -33,7 +34,7 @@ export const mixedCable: BusRule = {
 }
 ${exampleFile(`from head : SiteHead terminate switch
 38 ft to caseA1 : CaseBoard address 11
-22 ft on Bell18 to caseA2 : CaseBoard address 12 terminate resistor 120 ohm
+22 ft on Broadcast18 to caseA2 : CaseBoard address 12 terminate resistor 120 ohm
 ${soundRemarks}`)}`,
     good: soundFile,
     sources: [
@@ -48,7 +49,11 @@ ${soundRemarks}`)}`,
     if (byCable.size < 2) return;
     const main = mainCable(bus, byCable);
     if (!main) return;
+    const needs = bus.kind && cableNeeds[bus.kind];
     for (const [cable, runs] of byCable) {
+      // A cable that does not suit the bus at all, or that leaves a gap in its shield, is told as that.
+      if (needs && cableFaults(cable, needs, false).length) continue;
+      if (isShielded(main) && isShielded(cable) === false && bus.kind !== 'ethernet') continue;
       const differences = cable === main ? [] : differencesOf(cable, main);
       const [first, ...others] = runs;
       if (!differences.length || !first) continue;
@@ -83,7 +88,3 @@ function differencesOf(cable: Cable, main: Cable): string[] {
 
 /** Apart by more than a share of the smaller one; equality at the limit counts as alike. */
 const differ = (one: number, other: number, share: number) => Math.max(one, other) > Math.min(one, other) * (1 + share);
-
-/** `22 AWG` or `0.34 mm2`, as the cable has it. */
-export const sizeOf = (cable: Cable) =>
-  cable.area === undefined ? `${cable.gauge} AWG` : `${formatNumber(cable.area * 1e6, 3)} mm2`;

@@ -1,4 +1,5 @@
 import type { BusRule } from '../rule.js';
+import { cableFaults, cableNeeds } from './cable-needs.js';
 import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, shieldedRuns } from './cables.js';
 import { exampleFile, soundFile, soundRemarks } from './example.js';
 import { shieldSections } from './shield-sections.js';
@@ -50,10 +51,13 @@ ${soundRemarks}`),
         ],
       });
     }
+    const needs = bus.kind && cableNeeds[bus.kind];
     const byCable = runsByCable(bus);
     for (const [cable, runs] of byCable) {
       const [first, ...others] = runs;
       if (isShielded(cable) !== false || !first) continue;
+      // What else is wrong with the cable is told together with its missing shield.
+      if (needs && cableFaults(cable, needs, false).length) continue;
       const length = runs.reduce((sum, run) => sum + run.length, 0) as typeof first.length;
       const main = mainCable({ ...bus, runs: shielded });
       report({

@@ -1,0 +1,52 @@
+/** Edits of one landing as changes of text. */
+import type { Bus, Landing, NetworkEdit, Place } from '@fieldpair/shared';
+import { nameText } from '../build/suggest.js';
+import { removal } from './lines.js';
+import { biasText, newStatement, referenceOf, resistorText } from './phrases.js';
+import { insert, replace, type TextChange, type TextOf } from './text-change.js';
+
+export type LandingEdit = Extract<NetworkEdit, { readonly landing: number }>;
+
+export function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf: TextOf): TextChange[] {
+  const visit = landing.visits[0];
+  if (!visit) return [];
+  const append = (text: string) => insert(visit.place.file, visit.place.end, ` ${text}`);
+  switch (edit.kind) {
+    case 'terminate': {
+      const text = edit.means === 'switch' ? 'terminate switch' : resistorText(edit.resistance, edit.capacitance);
+      const [first, ...others] = writtenTerminators(landing);
+      const changes = [first ? replace(first, text) : append(text), ...others.map((place) => removal(place, textOf))];
+      if (edit.means === 'switch' && landing.switchedOff) changes.push(removal(landing.switchedOff, textOf));
+      return changes;
+    }
+    case 'unterminate':
+      return writtenTerminators(landing).map((place) => removal(place, textOf));
+    case 'set-address':
+      return [
+        landing.address ? replace(landing.address.place, String(edit.address)) : append(`address ${edit.address}`),
+      ];
+    case 'uncross':
+      return landing.crossed ? [removal(landing.crossed, textOf)] : [];
+    case 'set-port':
+      return landing.visits.map(({ referencePlace }) =>
+        replace(referencePlace, `${nameText(landing.node?.name ?? landing.name)}.${nameText(edit.port)}`),
+      );
+    case 'set-shield':
+      if (!landing.shieldPlace) return [append(`shield ${edit.treatment}`)];
+      return [
+        edit.treatment === 'through'
+          ? removal(landing.shieldPlace, textOf)
+          : replace(landing.shieldPlace, `shield ${edit.treatment}`),
+      ];
+    case 'earth-shield':
+      return [newStatement(bus, `shield earthed at ${referenceOf(landing)}`, textOf)];
+    case 'add-bias':
+      return [newStatement(bus, biasText(landing, edit.up, edit.down), textOf)];
+  }
+}
+
+/** Where a landing is said to be terminated, a switch that is not there included. */
+const writtenTerminators = ({ terminations, missingSwitch }: Landing): Place[] => [
+  ...terminations.flatMap(({ place }) => place ?? []),
+  ...(missingSwitch ? [missingSwitch] : []),
+];

@@ -1,0 +1,34 @@
+/** How facts are written: numbers, references, whole statements. */
+import { type Bus, formatSignificant, type Landing, metresPerFoot } from '@fieldpair/shared';
+import { nameText } from '../build/suggest.js';
+import { lineOf, statementAfter } from './lines.js';
+import { insert, type TextChange, type TextOf } from './text-change.js';
+
+export const resistorText = (resistance: number, capacitance: number | undefined) =>
+  `terminate resistor ${plainNumber(resistance)} ohm${capacitance === undefined ? '' : ` capacitor ${plainNumber(capacitance * 1e9)} nF`}`;
+
+export const biasText = (landing: Landing, up: number, down: number) =>
+  `bias at ${referenceOf(landing)} ${up === down ? `${plainNumber(up)} ohm` : `${plainNumber(up)} ohm to + ${plainNumber(down)} ohm to -`}`;
+
+/** Digits that the grammar reads: no grouping. */
+export const plainNumber = (value: number): string => formatSignificant(value, 6).replace(/,/g, '');
+
+/** A length in a unit of people, to a tenth. */
+export const lengthText = (length: number, unit: 'ft' | 'm'): string =>
+  `${Number((unit === 'ft' ? length / metresPerFoot : length).toFixed(1))} ${unit}`;
+
+/** How a later statement names a landing. */
+export function referenceOf(landing: Landing): string {
+  if (landing.splice !== undefined) return nameText(landing.splice);
+  const node = nameText(landing.node?.name ?? landing.name);
+  return landing.portPlace && landing.port ? `${node}.${nameText(landing.port.name)}` : node;
+}
+
+/** A statement of its own line, last in the bus, indented like the ones before. */
+export function newStatement(bus: Bus, text: string, textOf: TextOf): TextChange {
+  const { file, start } = bus.endPlace;
+  const source = textOf(file) ?? '';
+  const last = [...bus.runs.map(({ place }) => place), ...bus.pens.map(({ place }) => place)].at(-1);
+  const indent = last ? lineOf(source, last.start).indent : `${lineOf(source, bus.blockPlace.start).indent}  `;
+  return insert(file, statementAfter(source, start), `${source.includes('\r\n') ? '\r\n' : '\n'}${indent}${text}`);
+}

@@ -1,0 +1,114 @@
+/**
+ * Which texts make which store, and the store that they make, built anew when a text that it depends on has changed.
+ */
+import { type Cable, type Device, type Finding, ruleIds } from '@fieldpair/shared';
+import { CatalogueScope } from '../build/scope.js';
+import { type BuiltStore, buildStore, type StorePart } from '../build/store.js';
+import type { Library } from './library.js';
+
+/** What is known of one store. */
+export interface Unit {
+  readonly versions: readonly number[];
+  /** Let go when its files are released, and built again when asked for. */
+  built: BuiltStore | undefined;
+  readonly named: boolean;
+  readonly buses: number;
+  readonly used: readonly (Cable | Device | undefined)[];
+  findings: readonly Finding[] | undefined;
+}
+
+export class StoreUnits {
+  readonly #library: Library;
+  readonly #units = new Map<string, Unit>();
+
+  constructor(library: Library) {
+    this.#library = library;
+  }
+
+  /** Forgets what the rules said; the stores stay. */
+  forgetFindings(): void {
+    for (const unit of this.#units.values()) unit.findings = undefined;
+  }
+
+  /** What is known of a store, if anything; not computed. */
+  known(key: string): Unit | undefined {
+    return this.#units.get(key);
+  }
+
+  /** The stores with a part in a file, as keys of units: the file and the name of the part that is not continued. */
+  keysOf(file: string): string[] {
+    const keys = new Set<string>();
+    for (const { name, continued } of this.#library.entry(file)?.stores ?? []) {
+      const home = continued ? this.homeOf(file, name) : file;
+      if (home !== undefined) keys.add(`${home}\n${name}`);
+    }
+    return [...keys];
+  }
+
+  /** Where the main part of a continued store is: in the file itself or in what it imports. */
+  homeOf(file: string, name: string): string | undefined {
+    return this.#library
+      .closure(file)
+      .files.find((one) => this.#library.entry(one)?.stores.some((store) => store.name === name && !store.continued));
+  }
+
+  /** The files of a store, the one with its main part first. */
+  #filesOf(key: string): string[] {
+    const [home = '', name = ''] = key.split('\n');
+    const others = this.#library.continuing().filter((file) => file !== home && this.homeOf(file, name) === home);
+    return [home, ...others];
+  }
+
+  partsOf(key: string): StorePart[] {
+    const [home = '', name = ''] = key.split('\n');
+    const parts: StorePart[] = [];
+    for (const file of this.#filesOf(key)) {
+      const source = this.#library.source(file);
+      const { files, incomplete } = this.#library.closure(file);
+      for (const declaration of this.#library.storesIn(file)) {
+        // A second store of the same name has its own finding.
+        const wanted = file === home && !declaration.continued ? parts.length === 0 : declaration.continued;
+        if (!source || declaration.name?.text !== name || !wanted) continue;
+        const scope = new CatalogueScope(
+          files.flatMap((one) => this.#library.entry(one)?.catalogue ?? []),
+          incomplete,
+        );
+        parts.push({ source, declaration, scope });
+      }
+    }
+    return parts;
+  }
+
+  versionsOf(files: readonly string[]): number[] {
+    const all = new Set(files.flatMap((file) => this.#library.closure(file).files));
+    return [...all].map((file) => this.#library.entry(file)?.version ?? 0);
+  }
+
+  unit(key: string): Unit | undefined {
+    const versions = this.versionsOf(this.#filesOf(key));
+    if (!versions.length) return undefined;
+    const known = this.#units.get(key);
+    if (known && sameNumbers(known.versions, versions)) return known;
+    const parts = this.partsOf(key);
+    const built = buildStore(parts, ruleIds);
+    const unit: Unit = {
+      versions,
+      built,
+      named: built !== undefined,
+      buses: built?.store.buses.length ?? 0,
+      used: parts.flatMap(({ scope }) => [...scope.used.values()]),
+      findings: undefined,
+    };
+    this.#units.set(key, unit);
+    return unit;
+  }
+
+  builtUnit(key: string): Unit | undefined {
+    const unit = this.unit(key);
+    if (unit?.named) unit.built ??= buildStore(this.partsOf(key), ruleIds);
+    return unit;
+  }
+}
+
+export const sameNumbers = (left: readonly number[], right: readonly number[]) =>
+  left.length === right.length && left.every((number, index) => number === right[index]);

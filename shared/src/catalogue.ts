@@ -1,0 +1,146 @@
+/**
+ * The catalogue: places in text, kinds of bus, cables and devices. The first half of what a network is made of; see
+ * network.ts.
+ */
+import type {
+  BitsPerSecond,
+  Farads,
+  FaradsPerMetre,
+  Ohms,
+  OhmsPerMetre,
+  Ratio,
+  Seconds,
+  SquareMetres,
+  Volts,
+} from './quantity.js';
+
+/** A stretch of a text: offsets in UTF-16 units, the end excluded. `file` is the identity that the host gave. */
+export interface Place {
+  readonly file: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A value with the place where it was written. */
+export interface Sourced<T> {
+  readonly value: T;
+  readonly place: Place;
+}
+
+/** The kinds of bus that the language knows. */
+export const busKinds = [
+  'rs485',
+  'modbus-rtu',
+  'bacnet-mstp',
+  'peer-485',
+  'free-topology',
+  'can',
+  'ethernet',
+  'contact-loop',
+  'supply',
+] as const;
+export type BusKind = (typeof busKinds)[number];
+
+/** The kinds whose wires are an RS-485 pair; a port of kind `rs485` can serve each that it speaks. */
+export const rs485Kinds: ReadonlySet<BusKind> = new Set<BusKind>(['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485']);
+
+// --- The catalogue ---------------------------------------------------------------------------------------------
+
+/** A kind of cable. Electrical values are per metre of cable and, for resistance, of one conductor at 20 degC. */
+export interface Cable {
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  readonly place: Place;
+  /** Wire gauge number, 0000 as -3; from `conductor 22 AWG`. */
+  readonly gauge?: number;
+  /** Cross-section of one conductor, when it was given as an area. */
+  readonly area?: SquareMetres;
+  readonly stranding?: 'solid' | 'stranded';
+  readonly tinned?: boolean;
+  /** Number of twisted pairs; 0 for a cable that says `untwisted`. */
+  readonly pairs?: number;
+  readonly shield?: 'foil' | 'braid' | 'foil braid' | 'none';
+  readonly drain?: boolean;
+  readonly impedance?: Ohms;
+  readonly capacitance?: FaradsPerMetre;
+  /** Speed of the wave as a share of the speed of light. */
+  readonly velocity?: Ratio;
+  /** As the maker states it; derived from the conductor when absent (see physics/conductor). */
+  readonly resistance?: OhmsPerMetre;
+  /** Colours of the conductors, in the maker's order. */
+  readonly colours: readonly string[];
+}
+
+/** A resistor across the pair, with a capacitor in series where `capacitance` is given. */
+export interface Termination {
+  readonly resistance: Ohms;
+  readonly capacitance?: Farads;
+}
+
+/** How a device's address is set, and what can be set. */
+export interface AddressSetting {
+  readonly means: 'dial' | 'switches' | 'software';
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Fail-safe bias inside a device: one resistor from plus up to the supply and one from minus down to common. */
+export interface PortBias {
+  readonly mode: 'switch' | 'fixed';
+  readonly up: Ohms;
+  readonly down: Ohms;
+  readonly supply: Volts;
+}
+
+/** A connector of a device on which a bus can land. */
+export interface Port {
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  readonly place: Place;
+  /** The electrical kind, or undefined when the text names none that exists. */
+  readonly kind?: BusKind;
+  /** Protocols that an `rs485` port can be used with; empty when the catalogue does not say. */
+  readonly speaks: readonly BusKind[];
+  readonly terminals: {
+    readonly plus?: string;
+    readonly minus?: string;
+    readonly shield?: string;
+    readonly common?: string;
+  };
+  readonly polarity?: 'required' | 'free';
+  /** Share of one unit load (TIA-485-A: about 12 kohm from each line to common). */
+  readonly unitLoad?: number;
+  /** Capacitance that the port hangs across the pair. */
+  readonly capacitance?: Farads;
+  readonly terminator?: { readonly mode: 'switch' | 'fixed' } & Termination;
+  readonly bias?: PortBias;
+  /** The receiver needs a biased line to read an idle bus as idle. */
+  readonly needsBias: boolean;
+  readonly address?: AddressSetting;
+  /** Rates that can be set; empty when the catalogue does not say. */
+  readonly rates: readonly BitsPerSecond[];
+  /** Rise time of its driver, 10 to 90 %. */
+  readonly edge?: Seconds;
+  /** There, but not enabled: on these revisions (empty: on all). */
+  readonly reserved?: { readonly revisions: readonly string[]; readonly reason?: string; readonly place: Place };
+  /** An identical connector beside the port that is meant for buses. */
+  readonly twinOf?: { readonly port: string; readonly reason?: string; readonly place: Place };
+}
+
+/** What a device does on a bus. */
+export type DeviceRole = 'head' | 'node' | 'repeater';
+
+/** A kind of hardware. */
+export interface Device {
+  readonly name: string;
+  readonly label?: string;
+  readonly documentation?: string;
+  readonly place: Place;
+  readonly role: DeviceRole;
+  readonly revisions: readonly string[];
+  readonly ports: readonly Port[];
+  readonly indicators: readonly { readonly name: string; readonly text: string }[];
+  readonly marks: readonly string[];
+}
