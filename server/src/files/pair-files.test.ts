@@ -41,6 +41,7 @@ describe('pairFiles', () => {
 
   it('refuses what is not there, and folders with nothing to read', () => {
     const { folder } = sandbox(tree);
+    expect(() => pairFiles([''], folder)).toThrow('one of the paths is empty');
     expect(() => pairFiles(['none'], folder)).toThrow('cannot read none: there is no such file or folder');
     expect(() =>
       pairFiles(['a.pair', 'b/node_modules/..', 'empty'], sandbox({ 'empty/x.txt': '', 'a.pair': '' }).folder),

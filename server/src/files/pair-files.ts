@@ -15,6 +15,8 @@ import { fileProblem, readText } from './node-files.js';
 export function pairFiles(paths: readonly string[], workingFolder: string): string[] {
   const found = new Set<string>();
   for (const path of paths) {
+    // The empty path would stand for the working folder, and comes from a variable in a script that was never set.
+    if (path === '') throw new CommandFailure('one of the paths is empty');
     const absolute = resolve(workingFolder, path);
     const status = attempt(path, () => statSync(absolute));
     if (status.isDirectory()) {
