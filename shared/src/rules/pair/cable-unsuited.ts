@@ -1,7 +1,8 @@
-import type { Cable, Store } from '../../network.js';
+import type { Fix } from '../../finding.js';
+import type { Bus, Cable, Run, Store } from '../../network.js';
 import type { BusRule } from '../rule.js';
 import { type CableNeeds, cableFaults, cableNeeds } from './cable-needs.js';
-import { cablePlaceOf, isShielded, recable, runsByCable, shieldedRuns } from './cables.js';
+import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, shieldedRuns } from './cables.js';
 import { exampleBoard, exampleHead, exampleStore, soundFile } from './example.js';
 
 export const cableUnsuited: BusRule = {
@@ -64,18 +65,25 @@ colours + white - blue`,
             .map(({ place }) => ({ message: `this run is on ${cable.name} too`, place })),
         ],
         at: cable.name,
-        fixes: () =>
-          cable === bus.cable && runs.length === bus.runs.filter(({ spare }) => !spare).length
-            ? suitedCables(store, needs, cable).map(({ name }) => ({
-                title: `Pull bus ${bus.name} on ${name}`,
-                safe: false,
-                edits: [{ kind: 'set-bus-cable', bus: bus.index, cable: name }],
-              }))
-            : suitedCables(store, needs, cable).map((other) => recable(bus, runs, other)),
+        fixes: () => fixesOf(store, bus, needs, cable, runs),
       });
     }
   },
 };
+
+/** The whole bus goes on another cable where all of it runs on this one; else these runs go on the main cable. */
+function fixesOf(store: Store, bus: Bus, needs: CableNeeds, cable: Cable, runs: readonly Run[]): Fix[] {
+  const suited = suitedCables(store, needs, cable);
+  if (cable === bus.cable && bus.runs.every((run) => run.cable === cable)) {
+    return suited.map(({ name }) => ({
+      title: `Pull bus ${bus.name} on ${name}`,
+      safe: false,
+      edits: [{ kind: 'set-bus-cable', bus: bus.index, cable: name }],
+    }));
+  }
+  const main = mainCable(bus);
+  return (main && suited.includes(main) ? [main] : suited).map((other) => recable(bus, runs, other));
+}
 
 /** Other cables of the store that this kind of bus could run on, shielded ones only where a shield is due. */
 function suitedCables(store: Store, needs: CableNeeds, unsuited: Cable): Cable[] {

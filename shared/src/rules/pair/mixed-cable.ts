@@ -26,7 +26,7 @@ export const mixedCable: BusRule = {
       'It works on the bench and at low rates; at higher ones a few devices near the joint miss polls. Lengths worked ' +
       'out from resistance come out wrong.',
     mend: 'Pull the whole bus on one cable. Where a stretch must differ, keep the impedance the same.',
-    bad: `cable Broadcast18 {
+    bad: `cable Shielded18 {
   conductor 18 AWG stranded
   twisted pairs 1
   shield foil drain
@@ -34,7 +34,7 @@ export const mixedCable: BusRule = {
 }
 ${exampleFile(`from head : SiteHead terminate switch
 38 ft to caseA1 : CaseBoard address 11
-22 ft on Broadcast18 to caseA2 : CaseBoard address 12 terminate resistor 120 ohm
+22 ft on Shielded18 to caseA2 : CaseBoard address 12 terminate resistor 120 ohm
 ${soundRemarks}`)}`,
     good: soundFile,
     sources: [
