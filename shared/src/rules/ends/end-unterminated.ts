@@ -33,7 +33,9 @@ export const endUnterminated: BusRule = {
         at: landing.name,
         severity: severityBySource(bus),
         ...(landing.switchedOff && {
-          related: [{ message: `the terminator of ${landing.name} is said to be off here`, place: landing.switchedOff }],
+          related: [
+            { message: `the terminator of ${landing.name} is said to be off here`, place: landing.switchedOff },
+          ],
         }),
         fixes: () => [
           ...bus.landings
@@ -47,9 +49,14 @@ export const endUnterminated: BusRule = {
   explanation: {
     what: 'An end of the bus carries no terminator. An end is a landing of the trunk where just one cable arrives.',
     why: 'A wave that reaches an open end comes back at full height and lies over the bits that follow. A resistor as large as the characteristic impedance of the cable takes the wave in.',
-    field: 'Errors grow with rate and length, and devices near the open end are hit first. With one of two terminators missing, an ohmmeter reads about 120 ohm across the pair where about 60 ohm are due on a short bus, and the idle voltage is about double.',
+    field:
+      'Errors grow with rate and length, and devices near the open end are hit first. With one of two terminators missing, an ohmmeter reads about 120 ohm across the pair where about 60 ohm are due on a short bus, and the idle voltage is about double.',
     mend: 'Switch on the terminator of the device at the end, or land a resistor there. Do not add one anywhere else.',
-    bad: exampleOf(['from head : SiteHead terminate switch', '38 ft to case1 : CaseBoard address 1', '22 ft to case2 : CaseBoard address 2']),
+    bad: exampleOf([
+      'from head : SiteHead terminate switch',
+      '38 ft to case1 : CaseBoard address 1',
+      '22 ft to case2 : CaseBoard address 2',
+    ]),
     good: exampleOf([
       'from head : SiteHead terminate switch',
       '38 ft to case1 : CaseBoard address 1',

@@ -34,7 +34,8 @@ export const terminatorExtra: BusRule = {
   explanation: {
     what: 'An end of the bus carries more than one terminator, so that the bus has more than two.',
     why: 'Two resistors in parallel are half as large as the cable needs: part of the wave comes back inverted. Drivers are made to feed two terminators, not three.',
-    field: 'An ohmmeter reads about 40 ohm across the pair of a short bus where about 60 ohm are due. The idle voltage is a third too low.',
+    field:
+      'An ohmmeter reads about 40 ohm across the pair of a short bus where about 60 ohm are due. The idle voltage is a third too low.',
     mend: 'Keep one terminator at each end. One that is fixed inside a device counts.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',

@@ -24,7 +24,7 @@ export const terminatorMidline: BusRule = {
     for (const landing of bus.landings) {
       const [termination] = landing.terminations;
       if (!termination || ends.includes(landing.index)) continue;
-      const where = shape.onTap.has(landing.index) ? 'on a tap' : `between the ends`;
+      const where = shape.onTap.has(landing.index) ? 'on a tap' : 'between the ends';
       report({
         message: `${landing.name} lies ${where} of bus ${bus.name} and is terminated by ${landing.terminations.map(terminationText).join(' and ')}; only the two ends, ${first.name} and ${last.name}, carry a terminator: remove this one`,
         place: termination.place ?? landing.place,
@@ -43,7 +43,8 @@ export const terminatorMidline: BusRule = {
   explanation: {
     what: 'A landing that is no end of the bus carries a terminator. It may lie between the ends or on a tap.',
     why: 'Midway, the wave meets the resistor in parallel with the cable that goes on: about two thirds of it pass, and a third comes back inverted (120 ohm across a 120 ohm line). Each resistor also takes current from every driver.',
-    field: 'It is mostly left behind when a bus was extended past its old end. An ohmmeter reads about 40 ohm with three terminators; the idle voltage is a third too low.',
+    field:
+      'It is mostly left behind when a bus was extended past its old end. An ohmmeter reads about 40 ohm with three terminators; the idle voltage is a third too low.',
     mend: 'Switch it off or take the resistor out. If an end has none, move it there.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',

@@ -36,9 +36,10 @@ export const terminatorSwitchConflict: BusRule = {
     }
   },
   explanation: {
-    what: "The built-in terminator of a device at an end is on, and a resistor is landed beside it.",
+    what: 'The built-in terminator of a device at an end is on, and a resistor is landed beside it.',
     why: 'The two in parallel are half as large as the cable needs: a wave that arrives comes back inverted at a third of its height, and every driver has a third terminator to feed.',
-    field: 'It happens when an installer lands a resistor and the switch was on from the factory. An ohmmeter reads about 40 ohm across the pair of a short bus where about 60 ohm are due.',
+    field:
+      'It happens when an installer lands a resistor and the switch was on from the factory. An ohmmeter reads about 40 ohm across the pair of a short bus where about 60 ohm are due.',
     mend: 'Keep one of the two. The switch is easier to see and to check later.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',

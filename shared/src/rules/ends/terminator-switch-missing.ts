@@ -14,7 +14,9 @@ export const terminatorSwitchMissing: BusRule = {
     for (const landing of bus.landings) {
       if (!landing.missingSwitch) continue;
       const { terminations, port } = landing;
-      const what = port ? `port ${port.name} of ${landing.node?.device?.name ?? landing.name}` : `splice ${landing.name}`;
+      const what = port
+        ? `port ${port.name} of ${landing.node?.device?.name ?? landing.name}`
+        : `splice ${landing.name}`;
       // With a terminator of its own, or away from the ends, the landing needs no other one.
       const needsOne = terminations.length === 0 && (!shape.ends || shape.ends.includes(landing.index));
       const instead = needsOne
@@ -25,8 +27,13 @@ export const terminatorSwitchMissing: BusRule = {
         place: landing.missingSwitch,
         at: landing.name,
         fixes: () => {
-          const remove = { title: `Remove terminate switch of ${landing.name}`, safe: false, edits: [unterminateEdit(bus, landing)] };
-          if (needsOne) return [{ title: terminateTitle(bus, landing), safe: false, edits: [terminateEdit(bus, landing)] }];
+          const remove = {
+            title: `Remove terminate switch of ${landing.name}`,
+            safe: false,
+            edits: [unterminateEdit(bus, landing)],
+          };
+          if (needsOne)
+            return [{ title: terminateTitle(bus, landing), safe: false, edits: [terminateEdit(bus, landing)] }];
           return terminations.every(({ means }) => means === 'fixed') ? [remove] : [];
         },
       });
@@ -38,7 +45,10 @@ export const terminatorSwitchMissing: BusRule = {
     field: 'The installer looks for a switch that does not exist, or sets one that means something else.',
     mend: 'Land a resistor across the pair instead, or give the port its terminator in the catalogue if the hardware has one.',
     bad: exampleOf(['from head : SiteHead terminate switch', '38 ft to probe1 : AirProbe address 1 terminate switch']),
-    good: exampleOf(['from head : SiteHead terminate switch', '38 ft to probe1 : AirProbe address 1 terminate resistor 120 ohm']),
+    good: exampleOf([
+      'from head : SiteHead terminate switch',
+      '38 ft to probe1 : AirProbe address 1 terminate resistor 120 ohm',
+    ]),
     sources: ['The catalogue entry of the device, as the text states it'],
     since: '0.1.0',
   },

@@ -3,7 +3,14 @@ import type { Bus, Landing } from '../../network.js';
 import { formatNumber, formatOhms, type Ohms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
-import { dueResistance, impedanceAt, resistorFix, terminatedKinds, terminationText, usualTerminator } from './terminators.js';
+import {
+  dueResistance,
+  impedanceAt,
+  resistorFix,
+  terminatedKinds,
+  terminationText,
+  usualTerminator,
+} from './terminators.js';
 
 /** 120 +-30 ohm is called workable for RS-485; taken as a share, so that it serves other cables too. */
 const workableShare = 30 / 120;
@@ -33,8 +40,11 @@ export const terminatorValue: BusRule = {
       const due = impedance ?? usualTerminator;
       const reason =
         impedance === undefined ? `${formatOhms(due)} are usual` : `its cable has an impedance of ${formatOhms(due)}`;
-      const band = `${formatOhms(due * (1 - workableShare) as Ohms)} to ${formatOhms(due * (1 + workableShare) as Ohms)}`;
-      const reflected = formatNumber((100 * Math.abs(termination.resistance - due)) / (termination.resistance + due), 0);
+      const band = `${formatOhms((due * (1 - workableShare)) as Ohms)} to ${formatOhms((due * (1 + workableShare)) as Ohms)}`;
+      const reflected = formatNumber(
+        (100 * Math.abs(termination.resistance - due)) / (termination.resistance + due),
+        0,
+      );
       report({
         message: `${landing.name} is terminated by ${terminationText(termination)}, but ${reason}; ${band} are workable, and this one sends ${reflected} % of the wave back: use ${formatOhms(due)}`,
         place: termination.place ?? landing.place,
@@ -44,9 +54,10 @@ export const terminatorValue: BusRule = {
     }
   },
   explanation: {
-    what: "The terminator of an end is far from the characteristic impedance of the cable. More than a quarter off counts as far; 150 ohm is always accepted on Modbus.",
+    what: 'The terminator of an end is far from the characteristic impedance of the cable. More than a quarter off counts as far; 150 ohm is always accepted on Modbus.',
     why: 'The end sends back the share (R - Z0) / (R + Z0) of the wave. Too small a resistor also takes more current from every driver than it is made for.',
-    field: 'A wrong resistor works on the bench and fails with length. The reading of an ohmmeter at the end differs from the computed one.',
+    field:
+      'A wrong resistor works on the bench and fails with length. The reading of an ohmmeter at the end differs from the computed one.',
     mend: 'Land a resistor as large as the impedance of the cable. A capacitor in series with it is accepted.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',

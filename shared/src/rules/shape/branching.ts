@@ -2,6 +2,7 @@
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import { listed } from '../../known.js';
+import type { LandingIndex } from '../../network.js';
 import { metres } from '../../quantity.js';
 import { severityBySource, terminatorEdits } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
@@ -18,20 +19,28 @@ export const branching: BusRule = {
   check(study, report) {
     const { bus, shape } = study;
     if (bus.damaged) return;
+    // Cables that close a loop have their own finding; what is left decides.
+    const closing = new Map<LandingIndex, number>();
+    const count = (landing: LandingIndex, cables: number) => closing.set(landing, (closing.get(landing) ?? 0) + cables);
+    for (const index of shape.closing) {
+      const run = bus.runs[index]!;
+      if (run.tap || run.to === undefined || run.to === run.from) continue;
+      count(run.from, 1);
+      count(run.to, passesTwice(bus, run) ? 2 : 1);
+    }
     for (const index of shape.branches) {
       const landing = bus.landings[index]!;
-      // Cables that close a loop have their own finding; what is left decides.
-      const excess = shape.closing.map((run) => bus.runs[run]!).filter((run) => run.from !== run.to && !run.tap);
-      const closed = excess.filter((run) => run.from === index || run.to === index);
-      const passes = closed.filter((run) => passesTwice(bus, run) && run.to === index);
-      const cables = shape.trunkDegree[index]! - closed.length - passes.length;
+      const cables = shape.trunkDegree[index]! - (closing.get(index) ?? 0);
       if (cables < 3) continue;
       report({
         message: `${cables} trunk cables meet at ${landing.name}; bus ${bus.name} may only pass from one device to the next, with two cables at each: run it as one chain (${cables - 2} too many here)`,
         place: landing.place,
         related: landing.runs
           .filter((run) => !bus.runs[run]!.tap)
-          .map((run) => ({ message: `${runText(bus, run, study.lengthText)} meets here`, place: bus.runs[run]!.place })),
+          .map((run) => ({
+            message: `${runText(bus, run, study.lengthText)} meets here`,
+            place: bus.runs[run]!.place,
+          })),
         at: landing.name,
         severity: severityBySource(bus),
         fixes: () => straightenFixes(study),
@@ -41,7 +50,8 @@ export const branching: BusRule = {
   explanation: {
     what: 'Three or more cables of the trunk meet at one landing, so that the bus is a star or a tree.',
     why: 'A wave that arrives at a fork meets several cables in parallel, about half the impedance it comes from, and a part of it comes back inverted. A bus with three or more ends cannot be terminated with the two resistors that its drivers are made for.',
-    field: 'Some branches work and others do not; adding a terminator helps one branch and hurts another. Faults move when a branch is unplugged.',
+    field:
+      'Some branches work and others do not; adding a terminator helps one branch and hurts another. Faults move when a branch is unplugged.',
     mend: 'Run the cable from device to device. Where that is impossible, put a repeater at the fork, so that each branch is a bus of its own.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',
@@ -75,7 +85,9 @@ function straightenFixes(study: BusStudy): Fix[] {
   const added = chain.links.reduce((sum, { length }) => sum + length, 0) - old;
   const guessed = chain.links.filter(({ run }) => run === undefined).length;
   const amount = study.lengthText(metres(added));
-  const names = listed([chain.start, ...chain.links.map(({ landing }) => landing)].map((index) => bus.landings[index]!.name));
+  const names = listed(
+    [chain.start, ...chain.links.map(({ landing }) => landing)].map((index) => bus.landings[index]!.name),
+  );
   const lengths = guessed === 1 ? '1 new run is' : `${guessed} new runs are`;
   return [
     {

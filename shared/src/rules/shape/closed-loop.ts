@@ -33,7 +33,8 @@ export const closedLoop: BusRule = {
   explanation: {
     what: 'The cables of the bus form a closed loop.',
     why: 'A wave goes round both ways and arrives twice, at different times. A loop has no ends, so that nothing can be terminated, and it is a large loop of wire for interference.',
-    field: 'It mostly works at low rates, which hides it: one broken wire goes unnoticed, and an ohmmeter finds no place for the fault. Errors come at higher rates.',
+    field:
+      'It mostly works at low rates, which hides it: one broken wire goes unnoticed, and an ohmmeter finds no place for the fault. Errors come at higher rates.',
     mend: 'Leave one run out, best between two devices that can be terminated, and terminate the two ends that this makes.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',
@@ -57,19 +58,30 @@ export const closedLoop: BusRule = {
 /** Leaves out the run that closes the loop, and terminates the chain that is left if it is one. */
 function openFixes(study: BusStudy, run: Run): Fix[] {
   const { bus, shape } = study;
-  const visit = run.to === undefined ? undefined : bus.landings[run.to]!.visits.find(({ statementPlace }) => statementPlace.start === run.place.start);
+  const visit =
+    run.to === undefined
+      ? undefined
+      : bus.landings[run.to]!.visits.find(({ statementPlace }) => statementPlace.start === run.place.start);
   // Properties that are written with the run would go with it.
   if (!visit || visit.referencePlace.end < visit.place.end) return [];
-  const degree = shape.trunkDegree.map((count, landing) => count - Number(!run.tap && (landing === run.from || landing === run.to)));
+  const degree = shape.trunkDegree.map(
+    (count, landing) => count - Number(!run.tap && (landing === run.from || landing === run.to)),
+  );
   const ends = [...degree.keys()].filter((landing) => degree[landing] === 1);
-  const isChain = shape.closing.length === 1 && shape.components.length === 1 && shape.loose.length === 0 && degree.every((count) => count <= 2);
+  const isChain =
+    shape.closing.length === 1 &&
+    shape.components.length === 1 &&
+    shape.loose.length === 0 &&
+    degree.every((count) => count <= 2);
   const [first, last] = ends;
   const both: readonly [LandingIndex, LandingIndex] | undefined =
     isChain && first !== undefined && last !== undefined && ends.length === 2 ? [first, last] : undefined;
   const title = `Leave out ${runText(bus, run.index, study.lengthText)}`;
   return [
     {
-      title: both ? `${title}, so that ${bus.landings[both[0]]!.name} and ${bus.landings[both[1]]!.name} are the ends` : title,
+      title: both
+        ? `${title}, so that ${bus.landings[both[0]]!.name} and ${bus.landings[both[1]]!.name} are the ends`
+        : title,
       safe: false,
       edits: [{ kind: 'remove-run', bus: bus.index, run: run.index }, ...(both ? terminatorEdits(bus, both) : [])],
     },

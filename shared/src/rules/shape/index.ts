@@ -8,4 +8,13 @@ import { noHead } from './no-head.js';
 import { tapTooLong } from './tap-too-long.js';
 import { tapsAddUp } from './taps-add-up.js';
 
-export const shapeRules: readonly Rule[] = [branching, closedLoop, island, danglingRun, landedTwice, tapTooLong, tapsAddUp, noHead];
+export const shapeRules: readonly Rule[] = [
+  branching,
+  closedLoop,
+  island,
+  danglingRun,
+  landedTwice,
+  tapTooLong,
+  tapsAddUp,
+  noHead,
+];

@@ -9,7 +9,9 @@ import { runText, trunkKinds } from './names.js';
 export function passesTwice(bus: Bus, run: Run): boolean {
   const next = bus.runs[run.index + 1];
   if (run.tap || run.to === undefined || run.to === run.from || !next || next.from !== run.to) return false;
-  return !bus.pens.some(({ place }) => place.file === run.place.file && run.place.end <= place.start && place.end <= next.place.start);
+  return !bus.pens.some(
+    ({ place }) => place.file === run.place.file && run.place.end <= place.start && place.end <= next.place.start,
+  );
 }
 
 /** Another run between the same two landings that the text has before this one. */
@@ -53,7 +55,13 @@ export const landedTwice: BusRule = {
         fixes: () =>
           passesTwice(bus, run) || !visit || visit.referencePlace.end < visit.place.end
             ? []
-            : [{ title: `Remove ${runText(bus, index, study.lengthText)}`, safe: false, edits: [{ kind: 'remove-run', bus: bus.index, run: index }] }],
+            : [
+                {
+                  title: `Remove ${runText(bus, index, study.lengthText)}`,
+                  safe: false,
+                  edits: [{ kind: 'remove-run', bus: bus.index, run: index }],
+                },
+              ],
       });
     }
   },

@@ -15,7 +15,11 @@ export const namesResolved = (bus: Bus): boolean =>
   );
 
 /** `the 30 ft run from caseA3 to head`, as a part of a sentence. */
-export const runText = (bus: Bus, index: number, lengthText: (length: Bus['runs'][number]['length']) => string): string => {
+export const runText = (
+  bus: Bus,
+  index: number,
+  lengthText: (length: Bus['runs'][number]['length']) => string,
+): string => {
   const run = bus.runs[index]!;
   const to = run.to === undefined ? '' : ` to ${bus.landings[run.to]!.name}`;
   return `the ${lengthText(run.length)} ${run.tap ? 'tap' : 'run'} from ${bus.landings[run.from]!.name}${to}`;

@@ -14,7 +14,7 @@ export const noHead: BusRule = {
     const devices = bus.landings.flatMap(({ node }) => (node ? [node.device] : []));
     if (devices.length < 2) return;
     // An unknown device may be the head, and a repeater passes on what a head behind it says.
-    if (devices.some((device) => !device || device.role !== 'node')) return;
+    if (devices.some((device) => device?.role !== 'node')) return;
     report({
       message: `none of the ${devices.length} devices of bus ${bus.name} has the role head, so nobody is there to ask the others; land the controller on it, or give its device role head`,
       place: bus.place,
@@ -25,7 +25,10 @@ export const noHead: BusRule = {
     why: 'On Modbus only the head speaks unasked. On MS/TP devices pass a token, and yet data must leave the bus somewhere.',
     field: 'Everything is wired and nothing answers, for nobody asks.',
     mend: 'Land the controller or gateway on the bus, or write `role head` into its catalogue entry.',
-    bad: exampleOf(['from head : CaseBoard address 3 terminate switch', '38 ft to case1 : CaseBoard address 1 terminate switch']),
+    bad: exampleOf([
+      'from head : CaseBoard address 3 terminate switch',
+      '38 ft to case1 : CaseBoard address 1 terminate switch',
+    ]),
     good: exampleOf(['from head : SiteHead terminate switch', '38 ft to case1 : CaseBoard address 1 terminate switch']),
     sources: [
       'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 2.2: one master, which has no address',

@@ -36,7 +36,8 @@ export function shortestChain(bus: Bus, shape: Shape): Chain {
   const start = Math.min(firstEnd, secondEnd);
   const { parentRun, distance } = walkFrom(bus, neighbours, start);
   const onLongest = new Set<LandingIndex>([start]);
-  for (let at = Math.max(firstEnd, secondEnd); at !== start; at = across(bus.runs[parentRun.get(at)!]!, at)) onLongest.add(at);
+  for (let at = Math.max(firstEnd, secondEnd); at !== start; at = across(bus.runs[parentRun.get(at)!]!, at))
+    onLongest.add(at);
 
   const links: Link[] = [];
   const open = [start];
@@ -50,7 +51,9 @@ export function shortestChain(bus: Bus, shape: Shape): Chain {
       links.push(parent === previous ? { landing, length: bus.runs[run]!.length, run } : { landing, length });
     }
     previous = landing;
-    const further = neighbours[landing]!.filter((next) => next !== run).map((next) => across(bus.runs[next]!, landing!));
+    const further = neighbours[landing]!.filter((next) => next !== run).map((next) =>
+      across(bus.runs[next]!, landing!),
+    );
     // What is pushed first is walked last: the longest way after every side branch.
     further.sort((left, right) => Number(onLongest.has(right)) - Number(onLongest.has(left)) || right - left);
     open.push(...further);
@@ -73,11 +76,18 @@ export function chainThroughTap(bus: Bus, shape: Shape, tapRun: RunIndex, at: La
   for (let position = 1; position < shape.trunk.length; position++) {
     const from = shape.trunk[position - 1]!;
     const to = shape.trunk[position]!;
-    const run = bus.runs.find((one) => !one.tap && one.to !== undefined && (one.from === from ? one.to === to : one.from === to && one.to === from));
+    const run = bus.runs.find(
+      (one) =>
+        !one.tap && one.to !== undefined && (one.from === from ? one.to === to : one.from === to && one.to === from),
+    );
     if (!run) return undefined;
     const comesFromTap = from === at && from !== first;
     if (comesFromTap) links.push({ landing, ...measured });
-    links.push(comesFromTap ? { landing: to, length: metres(tap.length + run.length) } : { landing: to, length: run.length, run: run.index });
+    links.push(
+      comesFromTap
+        ? { landing: to, length: metres(tap.length + run.length) }
+        : { landing: to, length: run.length, run: run.index },
+    );
   }
   if (shape.trunk.at(-1) === at && first !== at) links.push({ landing, ...measured });
   return { start: first === at ? landing : first, links };

@@ -16,7 +16,10 @@ const speedOfLight = 299_792_458;
  * Data sheets of RS-485 transceivers: a stub is at most a tenth of the rise time long, one way. The fastest driver
  * whose edge the catalogue states decides; undefined when it states none, or no velocity.
  */
-export function edgeTapLimit({ bus }: BusStudy, tap: Tap): { readonly limit: Metres; readonly edge: number } | undefined {
+export function edgeTapLimit(
+  { bus }: BusStudy,
+  tap: Tap,
+): { readonly limit: Metres; readonly edge: number } | undefined {
   const velocity = bus.runs[tap.run]!.cable?.velocity;
   const edges = bus.landings.flatMap(({ port }) => port?.edge ?? []);
   if (velocity === undefined || edges.length === 0) return undefined;

@@ -1,6 +1,7 @@
 /** A tap longer than its kind of bus allows. */
-import { across } from '../../figures/walk.js';
+
 import type { BusStudy, Tap } from '../../figures/study.js';
+import { across } from '../../figures/walk.js';
 import type { Fix, Severity } from '../../finding.js';
 import { formatSeconds, metres, seconds } from '../../quantity.js';
 import { terminatorEdits } from '../ends/terminators.js';
@@ -23,10 +24,12 @@ export const tapTooLong: BusRule = {
         const verdict = judge(study, tap, taps.length);
         if (!verdict) continue;
         const run = bus.runs[tap.run]!;
+        const { name } = bus.landings[across(run, tap.at)]!;
+        const found = `the tap from ${bus.landings[tap.at]!.name} to ${name} reaches ${study.lengthText(tap.reach)}`;
         report({
-          message: `the tap from ${bus.landings[tap.at]!.name} to ${bus.landings[across(run, tap.at)]!.name} reaches ${study.lengthText(tap.reach)}; ${verdict.limit}: run the trunk through the device${verdict.shorten ? ', or shorten the tap' : ''}`,
+          message: `${found}; ${verdict.limit}: run the trunk through ${name}${verdict.shorten ? ', or shorten the tap' : ''}`,
           place: run.lengthPlace,
-          at: bus.landings[across(run, tap.at)]!.name,
+          at: name,
           severity: verdict.severity,
           fixes: () => throughFixes(study, tap),
         });
@@ -36,7 +39,8 @@ export const tapTooLong: BusRule = {
   explanation: {
     what: 'A tap reaches farther from the trunk than its kind of bus allows. On MS/TP every tap is too long.',
     why: 'The open end of a tap sends the wave back into the trunk. As long as it is back within a fraction of the edge of a bit, it only rounds the edge; later it lies over the bit. The edge of the drivers decides, not the rate.',
-    field: 'The device on the tap and its neighbours see errors that come and go with temperature and with each device that is replaced by one with a faster driver.',
+    field:
+      'The device on the tap and its neighbours see errors that come and go with temperature and with each device that is replaced by one with a faster driver.',
     mend: 'Run the trunk through the device: cable in, cable out. Otherwise move the tap nearer.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',
@@ -72,7 +76,11 @@ function judge(
     const limit = modbusTapLimit(count);
     if (!exceeds(tap.reach, limit)) return undefined;
     const what = count === 1 ? 'a Modbus tap' : `each of ${count} Modbus taps at one landing`;
-    return { limit: `${study.lengthText(limit)} is the most for ${what} ${over(limit)}`, severity: 'error', shorten: true };
+    return {
+      limit: `${study.lengthText(limit)} is the most for ${what} ${over(limit)}`,
+      severity: 'error',
+      shorten: true,
+    };
   }
   const advice = edgeTapLimit(study, tap);
   if (!advice || !exceeds(tap.reach, advice.limit)) return undefined;

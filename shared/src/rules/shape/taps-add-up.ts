@@ -1,7 +1,8 @@
 /** Taps at one landing that are short each, and too long together. */
+
+import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
-import { metres } from '../../quantity.js';
 import { exceeds, modbusTapLimit, modbusTapShare, tapsByLanding } from './tap-limits.js';
 
 export const tapsAddUp: BusRule = {
@@ -18,7 +19,9 @@ export const tapsAddUp: BusRule = {
       const total = taps.reduce((sum, tap) => sum + tap.total, 0);
       if (!exceeds(total, modbusTapShare)) continue;
       const landing = bus.landings[index]!;
-      const [cable, most, over] = [total, modbusTapShare, total - modbusTapShare].map((length) => study.lengthText(metres(length)));
+      const [cable, most, over] = [total, modbusTapShare, total - modbusTapShare].map((length) =>
+        study.lengthText(metres(length)),
+      );
       report({
         message: `${cable} of tap cable hang on ${landing.name}; ${most} is the most that the taps of one Modbus landing may have together (${over} over): run the trunk through some of their devices`,
         place: landing.place,
