@@ -5,8 +5,8 @@
  * `ServerRequests` and `ServerNotifications`. Positions are the protocol's own: lines and UTF-16 units from 0.
  *
  * What the two sides agree on besides:
- * - The server pulls its settings (`Settings`, section `fieldpair`) by `workspace/configuration`, for each document's
- *   scope, and registers `workspace/didChangeConfiguration` for that section to hear of changes.
+ * - The server pulls its settings (`Settings`, section `fieldpair`) by `workspace/configuration`, once for the whole
+ *   window, and registers `workspace/didChangeConfiguration` for that section to hear of changes.
  * - The client tells of changed `.pair` files by `workspace/didChangeWatchedFiles`; the server registers no watchers.
  * - `fix all` is the code action kind `FixAllKind`, so that editors can also run it on saving.
  * - A code lens that opens the figures carries the command `ShowFiguresCommand` with `[uri, position]`.

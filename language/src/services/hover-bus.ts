@@ -7,6 +7,7 @@ import {
   type LandingIndex,
   ohms,
   type Run,
+  rs485Kinds,
 } from '@fieldpair/shared';
 import { documented } from './hover-catalogue.js';
 import {
@@ -67,10 +68,12 @@ export function landingFacts(study: BusStudy, landing: Landing): string[] {
   if (neighbours.length) rows.push(`beside it: ${neighbours.join(', ')}`);
   const terminations = terminationText(landing);
   if (terminations !== undefined) rows.push(`terminated: ${terminations}`);
-  const meter = study.meter[index];
-  if (meter) rows.push(`meter across the pair, unpowered: ${ohmsText(meter)}`);
-  const idle = study.idle[index];
-  if (idle) rows.push(`idle level: ${voltsText(idle)}`);
+  if (bus.kind && rs485Kinds.has(bus.kind)) {
+    const { [index]: meter } = study.meter;
+    if (meter) rows.push(`meter across the pair, unpowered: ${ohmsText(meter)}`);
+    const { [index]: idle } = study.idle;
+    if (idle) rows.push(`idle level: ${voltsText(idle)}`);
+  }
   const delay = study.delay[index];
   if (delay !== undefined) rows.push(`delay from ${literal(bus.landings[0]?.name ?? '')}: ${secondsText(delay)}`);
   return [...lines, list(rows)];
@@ -83,8 +86,8 @@ export function busFacts(study: BusStudy): string[] {
     `${study.lengthText(study.length)} of cable, ${bus.landings.length} ${bus.landings.length === 1 ? 'landing' : 'landings'}`,
     literal(endsText(study)),
     `loop resistance between the ends: ${ohmsText(study.loopResistance)}`,
-    `load: ${loadText(study.unitLoads)}`,
   ];
+  if (bus.kind && rs485Kinds.has(bus.kind)) rows.push(`load: ${loadText(study.unitLoads)}`);
   if (bus.cable) rows.push(`on ${literal(bus.cable.name)}`);
   return [...documented('bus', bus), list(rows)];
 }

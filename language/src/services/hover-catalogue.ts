@@ -1,6 +1,6 @@
 /** What hovers say about entries of the catalogue. */
 import { type Cable, type Device, formatOhms, formatSignificant, type Port } from '@fieldpair/shared';
-import { literal } from './words.js';
+import { literal, literalLines } from './words.js';
 
 interface Documented {
   readonly name: string;
@@ -11,7 +11,7 @@ interface Documented {
 /** A heading with the label and the documentation above the declaration. */
 export function documented(what: string, { name, label, documentation }: Documented): string[] {
   const lines = [`**${what} ${literal(name)}**${label === undefined ? '' : `: ${literal(label)}`}`];
-  if (documentation !== undefined) lines.push(literal(documentation));
+  if (documentation !== undefined) lines.push(literalLines(documentation));
   return lines;
 }
 

@@ -3,6 +3,7 @@
  * scopes and indexes nothing here; it parses only what completion and folding ask for (open-documents.ts).
  */
 import {
+  DefaultConfigurationProvider,
   DefaultDocumentBuilder,
   DefaultWorkspaceManager,
   EmptyFileSystem,
@@ -48,6 +49,13 @@ class NothingToBuild extends DefaultDocumentBuilder {
   }
 }
 
+/** The program asks for the settings and says so; Langium's own provider would ask a second time. */
+class SettingsElsewhere extends DefaultConfigurationProvider {
+  override initialized(): Promise<void> {
+    return Promise.resolve();
+  }
+}
+
 /** What the program around the services decides. */
 export interface EditorHost {
   readonly connection: Connection;
@@ -62,6 +70,7 @@ const sharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> 
   workspace: {
     WorkspaceManager: (services) => new NoWorkspace(services),
     DocumentBuilder: (services) => new NothingToBuild(services),
+    ConfigurationProvider: (services) => new SettingsElsewhere(services),
     LangiumDocuments: (services) => new OpenDocuments(services),
   },
 };

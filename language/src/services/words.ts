@@ -60,5 +60,16 @@ export function terminationText({ terminations }: Landing): string | undefined {
     .join(', ');
 }
 
-/** Text of a user's file, taken literally in Markdown. */
-export const literal = (text: string): string => text.replace(/[\\`*_{}[\]()#+\-.!|<>~&]/g, '\\$&');
+/** Text of a user's file, taken literally in the middle of a line of Markdown. */
+export const literal = (text: string): string => text.replace(/[\\`*_{}[\]<>|~&#]/g, '\\$&').replace(/\s+/g, ' ');
+
+/** The same for several lines, whose beginnings mean lists and headings to Markdown. */
+export const literalLines = (text: string): string =>
+  text
+    .split('\n')
+    .map((line) =>
+      literal(line.trim()).replace(/^(?:[-+=]|\d+(?=[.)]))/, (start) =>
+        /\d/.test(start) ? `${start}\\` : `\\${start}`,
+      ),
+    )
+    .join('  \n');

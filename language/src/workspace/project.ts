@@ -71,12 +71,14 @@ export class Project {
     }
   }
 
-  /** Forgets a file; who imports it will look for it again. */
+  /** Forgets a file, as a member; as an import of others it is read again. */
   remove(file: string): void {
     this.#members.delete(file);
     this.#unread.delete(file);
     this.#texts.delete(file);
     this.#library.drop(file);
+    // Whoever imports it goes on with what the host has, or has to be told that there is nothing any more.
+    if (this.#library.importersOf(file).length) this.#library.take(file);
   }
 
   /** Why a file could not be read, as a clause; undefined when it could. */

@@ -122,9 +122,12 @@ export class Checker {
       const stores = desk.project.storesOf(file).filter(({ place }) => place.file === file);
       const buses = desk.busesIn(file).length;
       this.#checked.set(file, { findings: countsOf(findings), stores: stores.length, buses });
-      if (!findings.length && !this.#published.has(file) && !this.#host.isOpen(file)) return;
-      this.#published.add(file);
-      publish(file, diagnosticsOf(desk, findings));
+      const open = this.#host.isOpen(file);
+      if (findings.length || open || this.#published.has(file)) publish(file, diagnosticsOf(desk, findings));
+      if (findings.length) this.#published.add(file);
+      else this.#published.delete(file);
+      // Nobody looks at the network of a closed file; only the answers stay.
+      if (!open) desk.project.digest(file);
     } catch (error) {
       failed(error);
     }

@@ -1,7 +1,6 @@
 /** Files on disk, named by their URIs. */
 import type { Dirent } from 'node:fs';
 import { readdir } from 'node:fs/promises';
-import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { FileHost } from '@fieldpair/language';
 import { URI, UriUtils } from 'langium';
 import { readText } from '../files/node-files.js';
@@ -15,20 +14,24 @@ export const fileOf = (uri: string): string => URI.parse(uri).toString();
 
 export const disk: FileHost = {
   resolve(from, path) {
-    const base = URI.parse(from);
-    if (base.scheme !== 'file') return base.with({ path: `${UriUtils.dirname(base).path}/${path}` }).toString();
-    return UriUtils.resolvePath(UriUtils.dirname(base), path.replaceAll('\\', '/')).toString();
+    try {
+      const base = URI.parse(from);
+      return UriUtils.resolvePath(UriUtils.dirname(base), path.replaceAll('\\', '/')).toString();
+    } catch {
+      // Some texts can be no part of a URI, and so name no file; reading one says so.
+      return path;
+    }
   },
 
   read(file) {
-    return file.startsWith('file:') ? readText(fileURLToPath(file)) : { problem: 'it is not on disk' };
+    return file.startsWith('file:') ? readText(URI.parse(file).fsPath) : { problem: 'it is not on disk' };
   },
 };
 
 /** All `.pair` files below some folders, in order; hidden folders and installed packages are left out. */
 export async function findFiles(folders: readonly string[]): Promise<string[]> {
   const found = new Set<string>();
-  const pending = folders.filter((folder) => folder.startsWith('file:')).map((folder) => fileURLToPath(folder));
+  const pending = folders.filter((folder) => folder.startsWith('file:')).map((folder) => URI.parse(folder).fsPath);
   let visited = 0;
   for (let folder = pending.pop(); folder !== undefined && visited < mostFolders; folder = pending.pop()) {
     visited++;
@@ -36,7 +39,7 @@ export async function findFiles(folders: readonly string[]): Promise<string[]> {
       const path = `${folder.replace(/[\\/]$/, '')}/${entry.name}`;
       if (entry.isDirectory() && !entry.name.startsWith('.') && entry.name !== 'node_modules') pending.push(path);
       else if (entry.isFile() && entry.name.endsWith('.pair') && found.size < mostFiles)
-        found.add(fileOf(pathToFileURL(path).href));
+        found.add(URI.file(path).toString());
     }
   }
   return [...found].sort();

@@ -60,6 +60,7 @@ let folder: string;
 let server: ChildProcess;
 let client: MessageConnection;
 let version = 1;
+let settings: object = {};
 const published = new Map<string, readonly Diagnostic[]>();
 const statuses: { checking: boolean; files: number }[] = [];
 const uriOf = (name: string) => pathToFileURL(join(folder, name)).href;
@@ -104,11 +105,12 @@ beforeAll(async () => {
   client.onNotification('fieldpair/status', (status: { checking: boolean; files: number }) => {
     statuses.push(status);
   });
+  client.onRequest('workspace/configuration', () => [settings]);
   client.listen();
   await client.sendRequest('initialize', {
     processId: process.pid,
     rootUri: null,
-    capabilities: {},
+    capabilities: { workspace: { configuration: true } },
     workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'test' }],
   });
   await client.sendNotification('initialized', {});
@@ -218,6 +220,40 @@ describe('the language server over stdio', () => {
     });
     expect(figures.title).toBe('northgate, bus cases');
     expect(figures.text).toContain('caseB');
+  });
+
+  it('follows the settings', async () => {
+    const { textDocument } = at('store');
+    const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
+    const labels = async () =>
+      (await client.sendRequest<{ label: string }[]>('textDocument/inlayHint', { textDocument, range })).map(
+        ({ label }) => label,
+      );
+    settings = { lengthUnit: 'm', hints: { ends: false, addressGaps: false }, codeLens: 'no boolean' };
+    await client.sendNotification('workspace/didChangeConfiguration', { settings: null });
+    // 100 ft and 150 ft in metres, by the international foot of 0.3048 m (NIST SP 811, B.6).
+    await expect.poll(labels).toEqual(['30.5 m', '45.7 m']);
+    settings = {};
+    await client.sendNotification('workspace/didChangeConfiguration', { settings: null });
+    await expect.poll(labels).toHaveLength(5);
+  });
+
+  it('follows files that change on disk', async () => {
+    writeFileSync(join(folder, 'catalogue.pair'), catalogue.replace('device Board', 'device Bored'));
+    const changes = [{ uri: uriOf('catalogue.pair'), type: 2 }];
+    await client.sendNotification('workspace/didChangeWatchedFiles', { changes });
+    await expect.poll(() => codes('store.pair')).toContain('unknown-name');
+    rmSync(join(folder, 'catalogue.pair'));
+    await client.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: uriOf('catalogue.pair'), type: 3 }],
+    });
+    await expect.poll(() => codes('store.pair')).toContain('import-missing');
+    writeFileSync(join(folder, 'catalogue.pair'), catalogue);
+    await client.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: uriOf('catalogue.pair'), type: 1 }],
+    });
+    await expect.poll(() => codes('store.pair')).not.toContain('import-missing');
+    expect(codes('store.pair')).not.toContain('unknown-name');
   });
 
   it('completes ports, addresses, cables and keywords', async () => {

@@ -2,7 +2,7 @@
 import { Project } from '@fieldpair/language';
 import { createEditorServices, Desk, figuresPage } from '@fieldpair/language/services';
 import { startLanguageServer } from 'langium/lsp';
-import type { Connection } from 'vscode-languageserver';
+import { type ClientCapabilities, type Connection, DidChangeConfigurationNotification } from 'vscode-languageserver';
 import type { Figures, FiguresParams, ServerNotifications, ServerRequests, WorkspaceCheck } from '../protocol.js';
 import { Checker } from './checker.js';
 import { disk, fileOf } from './disk.js';
@@ -31,36 +31,34 @@ export function serve(connection: Connection): void {
     module: { lsp: { DocumentUpdateHandler: () => texts } },
   });
 
-  let pullsSettings = false;
-  let refreshesHints = false;
-  let refreshesLenses = false;
-  services.lsp.LanguageServer.onInitialize(({ workspaceFolders, capabilities: { workspace } }) => {
+  let client: ClientCapabilities['workspace'];
+  services.lsp.LanguageServer.onInitialize(({ workspaceFolders, capabilities }) => {
+    client = capabilities.workspace;
     texts.folders = workspaceFolders?.map(({ uri }) => uri) ?? [];
-    pullsSettings = workspace?.configuration ?? false;
-    refreshesHints = workspace?.inlayHint?.refreshSupport ?? false;
-    refreshesLenses = workspace?.codeLens?.refreshSupport ?? false;
-    if (workspace?.workspaceFolders) {
-      services.lsp.LanguageServer.onInitialized(() => {
-        connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
-          const gone = new Set(removed.map(({ uri }) => uri));
-          texts.folders = [...texts.folders.filter((folder) => !gone.has(folder)), ...added.map(({ uri }) => uri)];
-          void texts.readWorkspace().catch(failed);
-        });
-      });
-    }
   });
 
   const pullSettings = async () => {
-    if (!pullsSettings) return;
+    if (!client?.configuration) return;
     const { check, editor } = readSettings(await connection.workspace.getConfiguration('fieldpair'));
     project.configure(check);
     desk.settings = editor;
     checker.touch(project.files());
-    if (refreshesHints) connection.languages.inlayHint.refresh().catch(failed);
-    if (refreshesLenses) connection.sendRequest('workspace/codeLens/refresh').catch(failed);
+    if (client.inlayHint?.refreshSupport) connection.languages.inlayHint.refresh().catch(failed);
+    if (client.codeLens?.refreshSupport) connection.sendRequest('workspace/codeLens/refresh').catch(failed);
   };
   services.lsp.LanguageServer.onInitialized(() => {
+    if (client?.didChangeConfiguration?.dynamicRegistration) {
+      connection.client.register(DidChangeConfigurationNotification.type, { section: 'fieldpair' }).catch(failed);
+    }
+    if (client?.workspaceFolders) {
+      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+        const gone = new Set(removed.map(({ uri }) => uri));
+        texts.folders = [...texts.folders.filter((folder) => !gone.has(folder)), ...added.map(({ uri }) => uri)];
+        void texts.readWorkspace().catch(failed);
+      });
+    }
     void pullSettings()
+      .catch(failed)
       .then(() => texts.readWorkspace())
       .catch(failed);
   });

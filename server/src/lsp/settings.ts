@@ -8,6 +8,17 @@ export interface ReadSettings {
   readonly editor: EditorSettings;
 }
 
+/** What may have been given, with nothing known of its types. */
+interface Given {
+  readonly severity?: unknown;
+  readonly lengthUnit?: unknown;
+  readonly hints?: unknown;
+  readonly distance?: unknown;
+  readonly addressGaps?: unknown;
+  readonly ends?: unknown;
+  readonly codeLens?: unknown;
+}
+
 /** Anything that is missing or of another type than expected counts as unset. */
 export function readSettings(value: unknown): ReadSettings {
   const given = recordOf(value);

@@ -59,8 +59,13 @@ export class Texts implements DocumentUpdateHandler {
     const files = await findFiles(this.folders);
     const found = new Set(files);
     for (const file of this.#project.files()) if (!found.has(file) && !this.#open.has(file)) this.#drop(file);
+    const known = new Set(this.#project.files());
     for (const [index, file] of files.entries()) {
-      if (!this.#open.has(file)) this.#project.add(file);
+      if (this.#open.has(file)) continue;
+      this.#project.add(file);
+      // A file that is new is read when its turn to be checked comes. One that others were checked against may have
+      // changed, which those checks have to see.
+      if (known.has(file)) this.#project.problemOf(file);
       if (index % batch === batch - 1) await new Promise((resolve) => setImmediate(resolve));
     }
     this.#checker.touch(this.#project.files());
@@ -69,6 +74,8 @@ export class Texts implements DocumentUpdateHandler {
   #take(file: string, text?: string): void {
     const before = this.#project.dependents(file);
     this.#project.add(file, text);
+    // Whoever depends on it may be asked first, and must not be answered from what the file was before.
+    this.#project.problemOf(file);
     this.#checker.touch(new Set([file, ...before, ...this.#project.dependents(file)]));
   }
 

@@ -1,0 +1,143 @@
+/** The services on their own: what they say of a store, and that no text makes them fail. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Position, Range, TextEdit } from 'vscode-languageserver';
+import { hostOf } from '../testing/check-text.js';
+import { Project } from '../workspace/project.js';
+import { codeActions, fixAllKind } from './code-actions.js';
+import { codeLenses } from './code-lens.js';
+import { completionPlace } from './completion-place.js';
+import { Desk } from './desk.js';
+import { diagnosticsOf, openFindings } from './diagnostics.js';
+import { figuresPage } from './figures.js';
+import { formatting, rangeFormatting } from './formatting.js';
+import { hover } from './hover.js';
+import { inlayHints } from './inlay-hints.js';
+import { links } from './links.js';
+import { definition, highlights, prepareRename, references, rename } from './names.js';
+import { symbols } from './symbols.js';
+
+const file = 'store.pair';
+const everywhere: Range = { start: { line: 0, character: 0 }, end: { line: 10_000, character: 0 } };
+
+function deskOf(text: string, others: Readonly<Record<string, string>> = {}): Desk {
+  const project = new Project(hostOf({ ...others, [file]: text }));
+  project.add(file);
+  return new Desk(project);
+}
+
+function positionAt(text: string, offset: number): Position {
+  const lines = text.slice(0, offset).split('\n');
+  return { line: lines.length - 1, character: lines.at(-1)?.length ?? 0 };
+}
+
+/** As the protocol has it: all edits refer to the text before. */
+function applied(text: string, edits: readonly TextEdit[]): string {
+  const starts = [0];
+  for (const { index } of text.matchAll(/\n/g)) starts.push(index + 1);
+  const offset = ({ line, character }: Position) => (starts[line] ?? text.length) + character;
+  const sorted = edits.toSorted((left, right) => offset(right.range.start) - offset(left.range.start));
+  return sorted.reduce(
+    (result, { range, newText }) => result.slice(0, offset(range.start)) + newText + result.slice(offset(range.end)),
+    text,
+  );
+}
+
+const chain = `cable Pair22 { conductor 22 AWG stranded twisted pairs 1 impedance 120 ohm velocity 66 % }
+device Head { role head port field : rs485 { terminals + "A" - "B" } }
+device Board { port field : rs485 { terminals + "A" - "B" address dial 1..99 } }
+store northgate {
+  bus cases : modbus-rtu 19200 8E1 on Pair22 {
+    from head : Head terminate resistor 120 ohm
+    100 ft to caseA : Board address 11
+    50 ft to caseB : Board address 14 terminate resistor 120 ohm
+    waive no-head because "nobody would"
+  }
+}
+`;
+
+describe('services', () => {
+  it('fixes everything that is safe at once', () => {
+    const desk = deskOf(chain);
+    expect(openFindings(desk, file).map(({ rule }) => rule)).toContain('waiver-stale');
+    const [action] = codeActions(desk, file, everywhere, { only: [fixAllKind] });
+    const edits = action?.edit?.changes?.[file] ?? [];
+    const mended = applied(chain, edits);
+    expect(openFindings(deskOf(mended), file).map(({ rule }) => rule)).not.toContain('waiver-stale');
+  });
+
+  it('marks what has no effect, and leaves out what is waived', () => {
+    const desk = deskOf(chain);
+    const stale = diagnosticsOf(desk, openFindings(desk, file)).find(({ code }) => code === 'waiver-stale');
+    expect(stale?.tags).toEqual([1]);
+    const waived = deskOf(
+      chain.replace(' terminate resistor 120 ohm\n    waive no-head', '\n    waive end-unterminated'),
+    );
+    expect(openFindings(waived, file).map(({ rule }) => rule)).not.toContain('end-unterminated');
+  });
+
+  it('tells address gaps of neighbours alone', () => {
+    const labels = (text: string) => inlayHints(deskOf(text), file, everywhere).map(({ label }) => label);
+    expect(labels(chain)).toContain('12 to 13 unused');
+    expect(labels(chain.replace('address 14', 'address 12')).join()).not.toContain('unused');
+    expect(labels(chain.replace('address 14', 'address 13'))).toContain('12 unused');
+  });
+
+  it('formats whole files and single lines', () => {
+    const crooked = chain.replace('    50 ft', '  50   ft').replace('    100 ft', '100 ft');
+    expect(applied(crooked, formatting(deskOf(crooked), file))).toBe(applied(chain, formatting(deskOf(chain), file)));
+    const line = crooked.split('\n').findIndex((text) => text.includes('50   ft'));
+    const edits = rangeFormatting(deskOf(crooked), file, {
+      start: { line, character: 0 },
+      end: { line, character: 5 },
+    });
+    expect(edits.map(({ newText }) => newText)).toEqual([
+      '    50 ft to caseB : Board address 14 terminate resistor 120 ohm',
+    ]);
+  });
+
+  it.each([
+    ['import "x', 'nothing'],
+    ['from ', 'node'],
+    ['38 ft to ', 'node'],
+    ['38 ft to comp', 'node'],
+    ['from head.', 'port'],
+    ['shield earthed at ', 'landed'],
+    ['38 ft on ', 'cable'],
+    ['bus cases : ', 'kind'],
+    ['bus cases "Cases" : ', 'kind'],
+    ['to caseA : ', 'device'],
+    ['speaks modbus-rtu, ', 'kind'],
+    ['to caseA address ', 'address'],
+    ['to caseA address 12\n 38 ', 'unit'],
+    ['terminate resistor 120 ', 'unit'],
+    ['to caseA address 12 ', 'nothing'],
+    ['waive ', 'rule'],
+    ['// from ', 'nothing'],
+    ['/* from ', 'nothing'],
+    ['// said\n from ', 'node'],
+  ])('knows what is due after %j', (text, what) => {
+    expect(completionPlace(text, text.length).due.what).toBe(what);
+  });
+
+  it('never fails, wherever a text is cut off', () => {
+    const samples = ['as-found/store.pair', 'small/store.pair'].map((name) => {
+      return readFileSync(new URL(`../../../samples/${name}`, import.meta.url), 'utf8');
+    });
+    for (const text of [...samples, chain]) {
+      for (let end = 0; end < text.length; end += 23) {
+        const cut = text.slice(0, end);
+        const desk = deskOf(cut);
+        const position = positionAt(cut, Math.max(0, end - 2));
+        completionPlace(cut, end);
+        for (const ask of [hover, definition, highlights, prepareRename, figuresPage]) ask(desk, file, position);
+        for (const ask of [symbols, links, codeLenses, formatting]) ask(desk, file);
+        references(desk, file, position, true);
+        rename(desk, file, position, 'other');
+        inlayHints(desk, file, everywhere);
+        rangeFormatting(desk, file, everywhere);
+        expect(codeActions(desk, file, everywhere, {}).every(({ edit }) => edit?.changes)).toBe(true);
+      }
+    }
+  });
+});
