@@ -35,9 +35,9 @@ export const coatingFactor = 1.02;
 
 /**
  * Hook-up strandings hold up to 10 % more copper than their gauge number says (7 x 32 AWG for 24 AWG: 448 against
- * 404 circular mil), so that a stranded conductor may resist a tenth less than a solid one: makers' wire tables.
+ * 404 circular mil), so that a stranded conductor may resist a tenth less than a solid one, and a little for rounding: makers' wire tables.
  */
-export const leastStrandedFactor = 0.9;
+export const leastStrandedFactor = 0.89;
 
 /** The highest gauge number that is a conductor here: 50 AWG is 25 um thin, finer than any field cable. */
 const finestGauge = 50;
