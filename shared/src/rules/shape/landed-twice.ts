@@ -14,21 +14,20 @@ export function passesTwice(bus: Bus, run: Run): boolean {
   );
 }
 
-/** Another run between the same two landings that the text has before this one. */
-const twinOf = (bus: Bus, run: Run): Run | undefined =>
-  bus.runs.find(
-    (other) =>
-      other.index < run.index &&
-      !other.spare &&
-      ((other.from === run.from && other.to === run.to) || (other.from === run.to && other.to === run.from)),
-  );
+/** Whether there is another run between the same two landings that the text has before this one. */
+const hasTwin = (bus: Bus, run: Run): boolean =>
+  bus.landings[run.from]!.runs.some((index) => {
+    const other = bus.runs[index]!;
+    const there = other.from === run.from && other.to === run.to;
+    return index < run.index && (there || (other.from === run.to && other.to === run.from));
+  });
 
 /** Why a run that closes a loop lands twice, as the end of a sentence; undefined when it closes a ring. */
 export function landsTwice(bus: Bus, run: Run): string | undefined {
   const [from, to] = [bus.landings[run.from]!.name, bus.landings[run.to ?? run.from]!.name];
   if (run.from === run.to) return `leaves ${from} and comes back to it`;
   if (passesTwice(bus, run)) return `comes back to ${to}, which the chain has passed before`;
-  return twinOf(bus, run) ? `joins ${from} and ${to}, which another cable joins already` : undefined;
+  return hasTwin(bus, run) ? `joins ${from} and ${to}, which another cable joins already` : undefined;
 }
 
 export const landedTwice: BusRule = {

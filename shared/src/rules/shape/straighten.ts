@@ -76,10 +76,8 @@ export function chainThroughTap(bus: Bus, shape: Shape, tapRun: RunIndex, at: La
   for (let position = 1; position < shape.trunk.length; position++) {
     const from = shape.trunk[position - 1]!;
     const to = shape.trunk[position]!;
-    const run = bus.runs.find(
-      (one) =>
-        !one.tap && one.to !== undefined && (one.from === from ? one.to === to : one.from === to && one.to === from),
-    );
+    const meeting = bus.landings[from]!.runs.map((index) => bus.runs[index]!);
+    const run = meeting.find((one) => !one.tap && one.to !== undefined && across(one, from) === to);
     if (!run) return undefined;
     const comesFromTap = from === at && from !== first;
     if (comesFromTap) links.push({ landing, ...measured });
