@@ -23,7 +23,8 @@ export function completionPlace(text: string, offset: number): CompletionPlace {
   const partial = text.slice(start, offset);
   // A unit may follow its number without a space, but a number itself is nobody's beginning of a name.
   if (/^\d/.test(partial)) return { start: offset, due: { what: 'nothing' } };
-  const from = text.lastIndexOf('\n', Math.max(0, start - furthest)) + 1;
+  // Whole lines, so that no text or comment is cut open, unless a line is longer than any that people write.
+  const from = Math.max(text.lastIndexOf('\n', Math.max(0, start - furthest)) + 1, start - 2 * furthest);
   const all = text.slice(from, start).match(tokenPattern) ?? [];
   if (insideComment(all.at(-1), text, start)) return { start, due: { what: 'nothing' } };
   return { start, due: dueAfter(all.filter((token) => !token.startsWith('//') && !token.startsWith('/*'))) };

@@ -67,6 +67,10 @@ export interface EditorHost {
 }
 
 const sharedModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
+  lsp: {
+    // Langium's own would look in an index that is empty here.
+    WorkspaceSymbolProvider: () => undefined,
+  },
   workspace: {
     WorkspaceManager: (services) => new NoWorkspace(services),
     DocumentBuilder: (services) => new NothingToBuild(services),

@@ -105,12 +105,18 @@ beforeAll(async () => {
   client.onNotification('fieldpair/status', (status: { checking: boolean; files: number }) => {
     statuses.push(status);
   });
+  // A client that promises more than it does must not bring the server down.
+  client.onRequest('client/registerCapability', () => {
+    throw new Error('refused');
+  });
   client.onRequest('workspace/configuration', () => [settings]);
   client.listen();
   await client.sendRequest('initialize', {
     processId: process.pid,
     rootUri: null,
-    capabilities: { workspace: { configuration: true } },
+    capabilities: {
+      workspace: { configuration: true, workspaceFolders: true, didChangeConfiguration: { dynamicRegistration: true } },
+    },
     workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'test' }],
   });
   await client.sendNotification('initialized', {});
