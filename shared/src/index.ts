@@ -6,17 +6,22 @@
  */
 
 export * from './check.js';
-export * from './figures/shape.js';
+export * from './figures/bus-figures.js';
 export * from './figures/shape.js';
 export * from './figures/study.js';
+export * from './figures/summary.js';
 export * from './finding.js';
 export * from './known.js';
-export { listed } from './known.js';
 export * from './limits/length.js';
+export * from './limits/level.js';
 export * from './limits/limit.js';
 export * from './limits/load.js';
 export * from './network.js';
+export * from './physics/bias.js';
 export * from './physics/conductor.js';
+export * from './physics/modbus.js';
+export * from './physics/tolerance.js';
+export * from './physics/transceiver.js';
 export * from './ports.js';
 export * from './quantity.js';
 export * from './rules/index.js';

@@ -1,5 +1,5 @@
 /** How many devices an RS-485 driver carries, and how many places may bias the pair. */
-import type { Bus } from '../network.js';
+import { type Bus, rs485Kinds } from '../network.js';
 import type { Limit } from './limit.js';
 
 /** Unit loads, the two terminators aside. */
@@ -9,6 +9,20 @@ export const unitLoadLimit: Limit = {
   source: 'TIA-485-A: 32 unit loads and a load of 54 ohm',
   strength: 'required',
 };
+
+/** What a biased Modbus line may carry: its bias stands for four devices. */
+const biasedModbusLimit: Limit = {
+  value: 28,
+  meaning: 'the most that a Modbus line carries when it is polarized: 32 less 4',
+  source: 'MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6',
+  strength: 'required',
+};
+
+/** Unit loads that a bus may have; undefined for kinds whose pair is none of RS-485. */
+export function loadLimit({ kind, biases }: Bus): Limit | undefined {
+  if (kind === undefined || !rs485Kinds.has(kind)) return undefined;
+  return kind === 'modbus-rtu' && 0 < biases.length ? biasedModbusLimit : unitLoadLimit;
+}
 
 /** Places that may bias the pair, by kind; undefined where no document limits them. */
 export function biasLimit(kind: Bus['kind']): Limit | undefined {

@@ -1,0 +1,145 @@
+/**
+ * The figures of one bus as plain data in SI units, as `fieldpair figures --format json` prints them.
+ *
+ * A figure that cannot be computed is null and `unknown` says why. Inside a range null means infinite: an open pair.
+ */
+import type { LandingIndex } from '../network.js';
+import { gapBetweenFrames, gapWithinFrame, pollCycle, usualPoll } from '../physics/modbus.js';
+import { tokenCycle } from '../physics/mstp.js';
+import { type BusStudy, isUnknown, type Known, type Range } from './study.js';
+
+/** A figure over its tolerances; null where it is infinite. */
+export interface RangeFigure {
+  readonly nominal: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+}
+
+/** Why figures are null, by the name of their field. */
+export type Reasons = Readonly<Record<string, string>>;
+
+export interface LandingFigures {
+  readonly landing: string;
+  readonly address: number | null;
+  /** Along the cable from the bus's first landing. */
+  readonly distance_m: number | null;
+  readonly meter_ohm: RangeFigure | null;
+  readonly idle_v: RangeFigure | null;
+  readonly driven_v: RangeFigure | null;
+  readonly delay_ns: number | null;
+  readonly unknown?: Reasons;
+}
+
+/** Silences of Modbus RTU and a cycle that polls every other landing once, for stated assumptions. */
+export interface ModbusFigures {
+  readonly gap_within_frame_s: number;
+  readonly gap_between_frames_s: number;
+  readonly poll_cycle_s: number;
+  readonly polled_devices: number;
+  readonly assumed: { readonly registers: number; readonly reply_delay_s: number };
+}
+
+/** The token once around every addressed device, none of which has anything to send. */
+export interface TokenFigures {
+  readonly masters: number;
+  readonly token_cycle_s: number;
+}
+
+export interface BusFigures {
+  readonly bus: string;
+  readonly kind: string | null;
+  readonly length_m: number;
+  /** Out and back between the two ends, terminators aside. */
+  readonly loop_resistance_ohm: number | null;
+  readonly loop_resistance_range_ohm: RangeFigure | null;
+  readonly unit_loads: number | null;
+  readonly ends: readonly [string, string] | null;
+  readonly bit_time_s: number | null;
+  readonly modbus?: ModbusFigures;
+  readonly mstp?: TokenFigures;
+  readonly landings: readonly LandingFigures[];
+  readonly unknown?: Reasons;
+}
+
+export function busFigures(study: BusStudy): BusFigures {
+  const { bus, shape } = study;
+  const why: Record<string, string> = {};
+  const loop = whenKnown(study.loopResistance, 'loop_resistance_ohm', why);
+  const nameOf = (landing: LandingIndex) => bus.landings[landing]!.name;
+  if (!shape.ends) why.ends = 'the bus is no single chain with two ends';
+  if (bus.kind === undefined) why.kind = 'the kind of the bus';
+  return {
+    bus: bus.name,
+    kind: bus.kind ?? null,
+    length_m: study.length,
+    loop_resistance_ohm: loop?.nominal ?? null,
+    loop_resistance_range_ohm: loop && rangeFigure(loop),
+    unit_loads: whenKnown(study.unitLoads, 'unit_loads', why),
+    ends: shape.ends ? ([nameOf(shape.ends[0]), nameOf(shape.ends[1])] as const) : null,
+    bit_time_s: whenKnown(study.bitTime, 'bit_time_s', why),
+    ...protocolFigures(study),
+    landings: bus.landings.map(({ index }) => landingFigures(study, index)),
+    ...reasonsOf(why),
+  };
+}
+
+function landingFigures(study: BusStudy, index: LandingIndex): LandingFigures {
+  const { name, address } = study.bus.landings[index]!;
+  const why: Record<string, string> = {};
+  const distance = study.shape.distance[index];
+  if (distance === undefined) why.distance_m = `no cable leads here from ${study.bus.landings[0]!.name}`;
+  if (!address) why.address = 'none is given';
+  const range = (figure: Known<Range<number>>, field: string) => {
+    const known = whenKnown(figure, field, why);
+    return known && rangeFigure(known);
+  };
+  const delay = whenKnown(study.delay[index]!, 'delay_ns', why);
+  return {
+    landing: name,
+    address: address?.value ?? null,
+    distance_m: distance ?? null,
+    meter_ohm: range(study.meter[index]!, 'meter_ohm'),
+    idle_v: range(study.idle[index]!, 'idle_v'),
+    driven_v: range(study.driven[index]!, 'driven_v'),
+    delay_ns: delay === null ? null : delay * 1e9,
+    ...reasonsOf(why),
+  };
+}
+
+function protocolFigures({ bus, heads }: BusStudy): { modbus?: ModbusFigures; mstp?: TokenFigures } {
+  const rate = bus.rate?.value;
+  if (rate === undefined || !(0 < rate)) return {};
+  if (bus.kind === 'bacnet-mstp') {
+    const masters = bus.landings.filter(({ address }) => address).length;
+    return { mstp: { masters, token_cycle_s: tokenCycle(rate, masters) } };
+  }
+  if (bus.kind !== 'modbus-rtu') return {};
+  const polled = bus.landings.filter((landing) => landing.node && !heads.includes(landing)).length;
+  return {
+    modbus: {
+      gap_within_frame_s: gapWithinFrame(rate),
+      gap_between_frames_s: gapBetweenFrames(rate),
+      poll_cycle_s: pollCycle(rate, polled),
+      polled_devices: polled,
+      assumed: { registers: usualPoll.registers, reply_delay_s: usualPoll.replyDelay },
+    },
+  };
+}
+
+const rangeFigure = ({ nominal, low, high }: Range<number>): RangeFigure => ({
+  nominal: finite(nominal),
+  low: finite(low),
+  high: finite(high),
+});
+
+const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+/** The figure when it is known, else null with its reason noted. */
+function whenKnown<T>(figure: Known<T>, field: string, why: Record<string, string>): T | null {
+  if (!isUnknown(figure)) return figure;
+  why[field] = figure.unknown;
+  return null;
+}
+
+const reasonsOf = (why: Reasons): { readonly unknown?: Reasons } =>
+  Object.keys(why).length === 0 ? {} : { unknown: why };

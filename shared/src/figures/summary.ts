@@ -1,0 +1,95 @@
+/** One bus against every limit that has a number: what hovers and the line above a bus show. */
+import { lengthLimit, lengthTimesRate, slowRate } from '../limits/length.js';
+import { idleThreshold } from '../limits/level.js';
+import type { Limit } from '../limits/limit.js';
+import { biasLimit, loadLimit } from '../limits/load.js';
+import { formatNumber, formatVolts, metres, type Volts } from '../quantity.js';
+import { type BusStudy, isUnknown } from './study.js';
+
+export interface SummaryLine {
+  /** What is compared: `length`, `unit loads`. */
+  readonly what: string;
+  /** As a person reads it, or `unknown: …`. */
+  readonly value: string;
+  /** `at most 1,000 m`, `at least 200 mV`. */
+  readonly limit: string;
+  readonly document: string;
+  readonly strength: Limit['strength'];
+  /** How much of the limit is used, 1 for all of it and more beyond; undefined while the value is unknown. */
+  readonly share?: number;
+}
+
+export function summary(study: BusStudy): SummaryLine[] {
+  return [lengthLine(study), rateLine(study), loadLine(study), biasLine(study), idleLine(study)].flatMap(
+    (line) => line ?? [],
+  );
+}
+
+function lengthLine(study: BusStudy): SummaryLine | undefined {
+  const limit = lengthLimit(study);
+  return (
+    limit && {
+      ...sourceOf(limit),
+      what: 'length',
+      value: study.lengthText(study.length),
+      limit: `at most ${study.lengthText(metres(limit.value))}`,
+      share: study.length / limit.value,
+    }
+  );
+}
+
+/** The length that the rate allows, where the rate is what limits it. */
+function rateLine(study: BusStudy): SummaryLine | undefined {
+  const rate = study.bus.rate?.value;
+  if (rate === undefined || rate <= slowRate || !lengthLimit(study)) return undefined;
+  return {
+    ...sourceOf(lengthTimesRate),
+    what: `length at ${formatNumber(rate)} bit/s`,
+    value: study.lengthText(study.length),
+    limit: `at most ${study.lengthText(metres(lengthTimesRate.value / rate))}`,
+    share: (study.length * rate) / lengthTimesRate.value,
+  };
+}
+
+function loadLine(study: BusStudy): SummaryLine | undefined {
+  const limit = loadLimit(study.bus);
+  if (!limit) return undefined;
+  const loads = study.unitLoads;
+  return {
+    ...sourceOf(limit),
+    what: 'unit loads',
+    value: isUnknown(loads) ? `unknown: ${loads.unknown}` : formatNumber(loads, 2),
+    limit: `at most ${limit.value}`,
+    ...(!isUnknown(loads) && { share: loads / limit.value }),
+  };
+}
+
+function biasLine({ bus }: BusStudy): SummaryLine | undefined {
+  const limit = biasLimit(bus.kind);
+  return (
+    limit && {
+      ...sourceOf(limit),
+      what: 'places that bias',
+      value: String(bus.biases.length),
+      limit: `at most ${limit.value}`,
+      share: bus.biases.length / limit.value,
+    }
+  );
+}
+
+/** The landing that sees the least idle level; nothing while the bus is not biased. */
+function idleLine({ bus, idle }: BusStudy): SummaryLine | undefined {
+  if (bus.biases.length === 0 || !loadLimit(bus)) return undefined;
+  const unknown = idle.find(isUnknown);
+  const levels = idle.flatMap((level) => (isUnknown(level) ? [] : [level.nominal as number]));
+  const least = levels.reduce((low, level) => Math.min(low, level), Number.POSITIVE_INFINITY);
+  return {
+    ...sourceOf(idleThreshold),
+    what: 'least idle level',
+    value: unknown ? `unknown: ${unknown.unknown}` : formatVolts(least as Volts),
+    limit: `at least ${formatVolts(idleThreshold.value as Volts)}`,
+    ...(!unknown && { share: 0 < least ? idleThreshold.value / least : Number.POSITIVE_INFINITY }),
+  };
+}
+
+const sourceOf = ({ source, strength }: Limit) => ({ document: source, strength });
