@@ -1,5 +1,5 @@
 /** Quick fixes for the findings under a selection, and one action that applies every safe fix of a file. */
-import type { Finding, Fix } from '@fieldpair/shared';
+import type { Finding } from '@fieldpair/shared';
 import {
   type CodeAction,
   type CodeActionContext,
@@ -7,8 +7,8 @@ import {
   type Range,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
+import { changesOfFix, safeChanges } from '../edit/safe-changes.js';
 import type { TextChange } from '../edit/text-change.js';
-import { textChangesFor } from '../edit/text-changes.js';
 import type { Desk } from './desk.js';
 import { diagnosticOf, openFindings } from './diagnostics.js';
 
@@ -32,7 +32,7 @@ export function codeActions(
     }
   }
   if (wanted(fixAllKind)) {
-    const changes = safeChanges(desk, file, findings);
+    const changes = safeChanges(desk.project, file, findings);
     if (changes.length) {
       actions.push({ title: 'Fix all safe findings of this file', kind: fixAllKind, edit: editOf(desk, changes) });
     }
@@ -44,7 +44,7 @@ function quickFixes(desk: Desk, file: string, finding: Finding): CodeAction[] {
   const actions: CodeAction[] = [];
   const diagnostics = [diagnosticOf(desk, finding)];
   for (const fix of finding.fixes()) {
-    const changes = changesOf(desk, file, finding, fix);
+    const changes = changesOfFix(desk.project, file, finding, fix);
     if (!changes.length) continue;
     const action: CodeAction = {
       title: fix.title,
@@ -57,26 +57,6 @@ function quickFixes(desk: Desk, file: string, finding: Finding): CodeAction[] {
   }
   return actions;
 }
-
-function changesOf(desk: Desk, file: string, finding: Finding, { edits }: Fix): TextChange[] {
-  const store = desk.project.storesOf(file).find(({ name }) => name === finding.store);
-  return textChangesFor(store, edits, (one) => desk.project.textOf(one));
-}
-
-/** The changes of all safe fixes; one that touches what another changes waits for the next time. */
-function safeChanges(desk: Desk, file: string, findings: readonly Finding[]): TextChange[] {
-  const taken: TextChange[] = [];
-  for (const finding of findings) {
-    const fix = finding.fixes().find(({ safe }) => safe);
-    const changes = fix ? changesOf(desk, file, finding, fix) : [];
-    const free = changes.every((change) => taken.every((other) => apart(change, other)));
-    if (free) taken.push(...changes);
-  }
-  return taken;
-}
-
-const apart = (one: TextChange, other: TextChange) =>
-  one.file !== other.file || one.end < other.start || other.end < one.start;
 
 function editOf(desk: Desk, changes: readonly TextChange[]): WorkspaceEdit {
   const edits: NonNullable<WorkspaceEdit['changes']> = {};

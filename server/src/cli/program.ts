@@ -2,6 +2,8 @@
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.js';
 import { addExplain } from './commands/explain.js';
+import { addFigures } from './commands/figures.js';
+import { addFix } from './commands/fix.js';
 import { addFormat } from './commands/format.js';
 import { addServe } from './commands/serve.js';
 import { CommandFailure, exitStatus } from './failure.js';
@@ -17,7 +19,7 @@ export async function runCommandLine(args: readonly string[], terminal: Terminal
   };
   // Commands take these settings over when they are made, so the settings come first.
   const program = new Command('fieldpair')
-    .description('Checks and explains the field-bus wiring of stores, written in .pair files.')
+    .description('Checks, computes and explains the field-bus wiring of stores, written in .pair files.')
     .version(version)
     .exitOverride()
     .configureOutput({
@@ -26,6 +28,8 @@ export async function runCommandLine(args: readonly string[], terminal: Terminal
       outputError: (text) => terminal.error(errorLine(text.replace(/^error: /, ''))),
     });
   addCheck(program, terminal, finish);
+  addFigures(program, terminal, finish);
+  addFix(program, terminal, finish);
   addFormat(program, terminal, finish);
   addExplain(program, terminal, finish);
   addServe(program);

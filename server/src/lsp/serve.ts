@@ -76,6 +76,8 @@ export function serve(connection: Connection): void {
     await checker.settled();
     return checker.totals();
   });
+  // A client may refuse what the libraries ask of it; that is no reason to stop serving it.
+  process.on('unhandledRejection', failed);
   startLanguageServer(services);
   // What a notification carries depends on the client; what it answers to a question does not.
   connection.onDidChangeConfiguration(() => void pullSettings().catch(failed));

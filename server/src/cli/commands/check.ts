@@ -3,8 +3,8 @@ import { Project } from '@fieldpair/language';
 import { ruleById, type Severity, severities } from '@fieldpair/shared';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { NodeFiles } from '../../files/node-files.js';
-import { pairFiles, shownPath } from '../../files/pair-files.js';
-import { CommandFailure, exitStatus } from '../failure.js';
+import { pairFiles } from '../../files/pair-files.js';
+import { exitStatus } from '../failure.js';
 import { checkGithub } from '../formats/check-github.js';
 import { checkJson } from '../formats/check-json.js';
 import { checkJunit } from '../formats/check-junit.js';
@@ -17,6 +17,7 @@ import { checkReport } from '../report/check-report.js';
 import { reaches } from '../report/fail-on.js';
 import type { Terminal } from '../terminal.js';
 import { version } from '../version.js';
+import { addFile } from './add-file.js';
 
 const formats = {
   text: checkText,
@@ -49,7 +50,7 @@ export function addCheck(program: Command, terminal: Terminal, finish: (status: 
     .action((paths: string[], options: CheckOptions) => finish(check(paths, options, terminal)));
 }
 
-function takeRule(id: string, before: readonly string[] | undefined): string[] {
+export function takeRule(id: string, before: readonly string[] | undefined): string[] {
   if (!ruleById(id)) {
     throw new InvalidArgumentError('No rule has this name; fieldpair explain lists them. Paths go before --rule.');
   }
@@ -64,10 +65,8 @@ function check(paths: readonly string[], options: CheckOptions, terminal: Termin
   try {
     for (const [index, file] of files.entries()) {
       progress.show(() => `Checking ${index + 1} of ${counted(files.length, 'file')}`);
-      project.add(file);
+      addFile(project, file, workingFolder);
       project.digest(file);
-      const problem = project.problemOf(file);
-      if (problem !== undefined) throw new CommandFailure(`cannot read ${shownPath(file, workingFolder)}: ${problem}`);
     }
     const report = checkReport(project.check(), files, (file) => project.textOf(file), workingFolder);
     progress.end();

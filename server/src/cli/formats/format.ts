@@ -1,5 +1,5 @@
-/** What every way of printing a check is. */
-import type { Severity } from '@fieldpair/shared';
+/** What every way of printing a check, and of printing figures, is. */
+import type { BusStudy, Severity, Store } from '@fieldpair/shared';
 import type { CheckReport } from '../report/check-report.js';
 
 export interface FormatOptions {
@@ -10,3 +10,11 @@ export interface FormatOptions {
 
 /** The whole output, its last line ended. */
 export type CheckFormat = (report: CheckReport, options: FormatOptions) => string;
+
+/** A store with the studies of its buses, in the order of the text. */
+export interface StudiedStore {
+  readonly store: Store;
+  readonly studies: readonly BusStudy[];
+}
+
+export type FiguresFormat = (stores: readonly StudiedStore[], options: Pick<FormatOptions, 'colour'>) => string;

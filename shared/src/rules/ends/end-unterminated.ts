@@ -37,12 +37,14 @@ export const endUnterminated: BusRule = {
             { message: `the terminator of ${landing.name} is said to be off here`, place: landing.switchedOff },
           ],
         }),
-        fixes: () => [
-          ...bus.landings
+        fixes: () => {
+          const moves = bus.landings
             .filter((other) => !shape.ends?.includes(other.index) && canUnterminate(other))
-            .map((other) => moveFix(bus, other, landing)),
-          { title: terminateTitle(bus, landing), safe: false, edits: [terminateEdit(bus, landing)] },
-        ],
+            .map((other) => moveFix(bus, other, landing));
+          // Whatever else is decided, an end is terminated; with a terminator in the wrong place there is a choice.
+          const safe = moves.length === 0;
+          return [...moves, { title: terminateTitle(bus, landing), safe, edits: [terminateEdit(bus, landing)] }];
+        },
       });
     }
   },

@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.js';
 import { biasDoubled } from './bias-doubled.js';
 import { biasMissing } from './bias-missing.js';
+import { biasWeak } from './bias-weak.js';
 import { busTooLong } from './bus-too-long.js';
 import { loadOverBudget } from './load-over-budget.js';
 import { rateTooFastForLength } from './rate-too-fast-for-length.js';
@@ -13,5 +14,6 @@ export const loadRules: readonly Rule[] = [
   rateTooFastForLength,
   loadOverBudget,
   biasMissing,
+  biasWeak,
   biasDoubled,
 ];

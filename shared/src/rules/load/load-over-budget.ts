@@ -1,6 +1,6 @@
 import { isUnknown } from '../../known.js';
 import { severityOf } from '../../limits/limit.js';
-import { unitLoadLimit } from '../../limits/load.js';
+import { loadLimit } from '../../limits/load.js';
 import { formatNumber } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 
@@ -11,13 +11,14 @@ export const loadOverBudget: BusRule = {
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485'],
   scope: 'bus',
   check: (study, report) => {
+    const limit = loadLimit(study.bus);
     const loads = study.unitLoads;
-    if (isUnknown(loads) || loads <= unitLoadLimit.value) return;
-    const over = formatNumber(loads - unitLoadLimit.value, 2);
+    if (!limit || isUnknown(loads) || loads <= limit.value) return;
+    const over = formatNumber(loads - limit.value, 2);
     report({
-      message: `the devices of bus ${study.bus.name} load it with ${formatNumber(loads, 2)} unit loads; ${unitLoadLimit.value} is ${unitLoadLimit.meaning} (${over} over); divide the bus with a repeater or use ports of 1/8 unit load`,
+      message: `the devices of bus ${study.bus.name} load it with ${formatNumber(loads, 2)} unit loads; ${limit.value} is ${limit.meaning} (${over} over); divide the bus with a repeater or use ports of 1/8 unit load`,
       place: study.bus.place,
-      severity: severityOf(unitLoadLimit),
+      severity: severityOf(limit),
     });
   },
   explanation: {

@@ -1,0 +1,41 @@
+/** Figures for spreadsheets, a row for each landing (RFC 4180); what is unknown is empty. */
+import { busFigures, type RangeFigure } from '../report/figures-report.js';
+import type { FiguresFormat } from './format.js';
+
+const range = (name: string, unit: string) => [`${name}_${unit}`, `${name}_low_${unit}`, `${name}_high_${unit}`];
+const columns = [
+  ...['store', 'bus', 'kind', 'bus_length_m', 'loop_resistance_ohm', 'unit_loads', 'landing', 'address', 'distance_m'],
+  ...range('meter', 'ohm'),
+  ...range('idle', 'v'),
+  ...range('driven', 'v'),
+  'delay_ns',
+];
+
+export const figuresCsv: FiguresFormat = (stores) => {
+  const rows: (string | number | null)[][] = [columns];
+  for (const { store, studies } of stores) {
+    for (const bus of studies.map(busFigures)) {
+      const shared = [store.name, bus.bus, bus.kind, bus.length_m, bus.loop_resistance_ohm, bus.unit_loads];
+      for (const landing of bus.landings) {
+        rows.push([
+          ...shared,
+          ...[landing.landing, landing.address, landing.distance_m],
+          ...cells(landing.meter_ohm),
+          ...cells(landing.idle_v),
+          ...cells(landing.driven_v),
+          landing.delay_ns,
+        ]);
+      }
+    }
+  }
+  return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
+};
+
+const cells = (figure: RangeFigure | null) => [figure?.nominal ?? null, figure?.low ?? null, figure?.high ?? null];
+
+/** A text that a spreadsheet would take for a formula is kept from being one by an apostrophe. */
+function cell(value: string | number | null): string {
+  if (typeof value !== 'string') return value === null ? '' : String(value);
+  const literal = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  return /[",\r\n]/.test(literal) ? `"${literal.replaceAll('"', '""')}"` : literal;
+}

@@ -1,0 +1,44 @@
+import { isUnknown } from '../../known.js';
+import { formatVolts, type Volts } from '../../quantity.js';
+import type { BusRule } from '../rule.js';
+import { biasExample } from './example.js';
+
+/** What a receiver needs to read an idle pair as idle: 200 mV (TIA-485-A receiver threshold). */
+const threshold = 0.2 as Volts;
+
+/** Where a biased bus is weakest. A bus that nothing biases, or whose shape has its own finding, is not judged. */
+export const biasWeak: BusRule = {
+  id: 'bias-weak',
+  severity: 'warning',
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp'],
+  scope: 'bus',
+  check: (study, report) => {
+    const { bus, shape, idle } = study;
+    if (bus.damaged || bus.biases.length === 0 || !shape.ends || bus.landings.some(({ crossed }) => crossed)) return;
+    let weakest = threshold;
+    let at: number | undefined;
+    for (const { index } of bus.landings) {
+      const level = idle[index];
+      if (!level || isUnknown(level) || weakest <= level.nominal) continue;
+      weakest = level.nominal;
+      at = index;
+    }
+    const landing = at === undefined ? undefined : bus.landings[at];
+    if (!landing) return;
+    report({
+      message: `bus ${bus.name} idles at ${formatVolts(weakest)} at ${landing.name}; a receiver needs ${formatVolts(threshold)}; use smaller bias resistors, one bias only and two terminators`,
+      place: bus.biases[0]?.place ?? bus.place,
+      at: landing.name,
+    });
+  },
+  explanation: {
+    what: 'A biased bus idles below the level that a receiver needs.',
+    why: 'Bias and terminators divide the supply; many unit loads, long cable or a third terminator pull the idle level under 200 mV, where a receiver may read anything.',
+    field: 'Phantom characters between frames although bias is fitted, worst at the landing furthest from it.',
+    mend: 'Take bias resistors of a smaller value, within what the kind of bus allows, and see that just two terminators are on.',
+    bad: biasExample('1500 ohm'),
+    good: biasExample('510 ohm'),
+    sources: ['TIA-485-A: receiver threshold of 200 mV', 'MODBUS over Serial Line V1.02, 3.4.6: 450 to 650 ohm'],
+    since: '0.1.0',
+  },
+};
