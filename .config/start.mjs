@@ -65,9 +65,13 @@ try {
   console.error(error.message);
   process.exit(1);
 }
-console.log(`
-Results: ${results}/ (${reports.map((report) => report.file).join(', ')})
-Next:    npx fieldpair fix ${sample} --dry-run      shows what would mend the safe ones
-         npx fieldpair explain                    lists the rules; with a name, why one matters
-         npx fieldpair check samples/full         a whole store, wired well
-         npm run package                          the extension for VS Code`);
+const next = [
+  [`npx fieldpair fix ${sample} --dry-run`, 'what would mend the findings that have one sure answer'],
+  ['npx fieldpair explain', 'the rules; with the name of one, why it matters and how to mend it'],
+  ['npx fieldpair figures samples/full', 'the numbers of a whole store that is wired well'],
+  ['npm run package', 'the extension for VS Code'],
+];
+console.log(`\nResults: ${results}/ (${reports.map((report) => report.file).join(', ')})\nTry next:`);
+for (const [command, what] of next) {
+  console.log(`  ${command.padEnd(42)}  ${what}`);
+}
