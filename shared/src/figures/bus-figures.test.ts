@@ -31,7 +31,6 @@ describe('the figures of a bus', () => {
       address: null,
       distance_m: 0,
       delay_ns: 0,
-      unknown: { address: 'none is given' },
     });
     expect(first).toMatchObject({ distance_m: 100, delay_ns: expect.closeTo(100 / 0.66 / 0.299792458, 3) });
     expect(last?.unknown).toBeUndefined();
@@ -62,7 +61,10 @@ describe('the figures of a bus', () => {
 
   it('show an open pair as null inside its range', () => {
     const { study } = busOf('rs485').from('a', { splice: true }).to('b', 5, { splice: true }).built();
-    expect(busFigures(study).landings[0]?.meter_ohm).toEqual({ nominal: null, low: null, high: null });
+    expect(busFigures(study).landings[0]).toMatchObject({
+      meter_ohm: { nominal: null, low: null, high: null },
+      unknown: { meter_ohm: 'infinite: the pair is open to direct current' },
+    });
   });
 });
 

@@ -1,7 +1,8 @@
 /**
  * The figures of one bus as plain data in SI units, as `fieldpair figures --format json` prints them.
  *
- * A figure that cannot be computed is null and `unknown` says why. Inside a range null means infinite: an open pair.
+ * A figure that cannot be computed is null and `unknown` says why. Inside a range null means infinite, which is what an
+ * open pair reads; `unknown` tells that too.
  */
 import type { LandingIndex } from '../network.js';
 import { gapBetweenFrames, gapWithinFrame, pollCycle, usualPoll } from '../physics/modbus.js';
@@ -64,19 +65,19 @@ export interface BusFigures {
 export function busFigures(study: BusStudy): BusFigures {
   const { bus, shape } = study;
   const why: Record<string, string> = {};
-  const loop = whenKnown(study.loopResistance, 'loop_resistance_ohm', why);
+  const loop = rangeWhenKnown(study.loopResistance, 'loop_resistance_ohm', why);
   const nameOf = (landing: LandingIndex) => bus.landings[landing]!.name;
   if (!shape.ends) why.ends = 'the bus is no single chain with two ends';
   if (bus.kind === undefined) why.kind = 'the kind of the bus';
   return {
     bus: bus.name,
     kind: bus.kind ?? null,
-    length_m: study.length,
+    length_m: rounded(study.length),
     loop_resistance_ohm: loop?.nominal ?? null,
-    loop_resistance_range_ohm: loop && rangeFigure(loop),
-    unit_loads: whenKnown(study.unitLoads, 'unit_loads', why),
+    loop_resistance_range_ohm: loop,
+    unit_loads: numberWhenKnown(study.unitLoads, 'unit_loads', why),
     ends: shape.ends ? ([nameOf(shape.ends[0]), nameOf(shape.ends[1])] as const) : null,
-    bit_time_s: whenKnown(study.bitTime, 'bit_time_s', why),
+    bit_time_s: numberWhenKnown(study.bitTime, 'bit_time_s', why),
     ...protocolFigures(study),
     landings: bus.landings.map(({ index }) => landingFigures(study, index)),
     ...reasonsOf(why),
@@ -88,20 +89,15 @@ function landingFigures(study: BusStudy, index: LandingIndex): LandingFigures {
   const why: Record<string, string> = {};
   const distance = study.shape.distance[index];
   if (distance === undefined) why.distance_m = `no cable leads here from ${study.bus.landings[0]!.name}`;
-  if (!address) why.address = 'none is given';
-  const range = (figure: Known<Range<number>>, field: string) => {
-    const known = whenKnown(figure, field, why);
-    return known && rangeFigure(known);
-  };
   const delay = whenKnown(study.delay[index]!, 'delay_ns', why);
   return {
     landing: name,
     address: address?.value ?? null,
-    distance_m: distance ?? null,
-    meter_ohm: range(study.meter[index]!, 'meter_ohm'),
-    idle_v: range(study.idle[index]!, 'idle_v'),
-    driven_v: range(study.driven[index]!, 'driven_v'),
-    delay_ns: delay === null ? null : delay * 1e9,
+    distance_m: distance === undefined ? null : rounded(distance),
+    meter_ohm: rangeWhenKnown(study.meter[index]!, 'meter_ohm', why),
+    idle_v: rangeWhenKnown(study.idle[index]!, 'idle_v', why),
+    driven_v: rangeWhenKnown(study.driven[index]!, 'driven_v', why),
+    delay_ns: delay === null ? null : rounded(delay * 1e9),
     ...reasonsOf(why),
   };
 }
@@ -111,28 +107,39 @@ function protocolFigures({ bus, heads }: BusStudy): { modbus?: ModbusFigures; ms
   if (rate === undefined || !(0 < rate)) return {};
   if (bus.kind === 'bacnet-mstp') {
     const masters = bus.landings.filter(({ address }) => address).length;
-    return { mstp: { masters, token_cycle_s: tokenCycle(rate, masters) } };
+    return { mstp: { masters, token_cycle_s: rounded(tokenCycle(rate, masters)) } };
   }
   if (bus.kind !== 'modbus-rtu') return {};
   const polled = bus.landings.filter((landing) => landing.node && !heads.includes(landing)).length;
   return {
     modbus: {
-      gap_within_frame_s: gapWithinFrame(rate),
-      gap_between_frames_s: gapBetweenFrames(rate),
-      poll_cycle_s: pollCycle(rate, polled),
+      gap_within_frame_s: rounded(gapWithinFrame(rate)),
+      gap_between_frames_s: rounded(gapBetweenFrames(rate)),
+      poll_cycle_s: rounded(pollCycle(rate, polled)),
       polled_devices: polled,
       assumed: { registers: usualPoll.registers, reply_delay_s: usualPoll.replyDelay },
     },
   };
 }
 
-const rangeFigure = ({ nominal, low, high }: Range<number>): RangeFigure => ({
-  nominal: finite(nominal),
-  low: finite(low),
-  high: finite(high),
-});
+/** Without the last digits, which binary fractions blur: nine are more than any figure is sure of. */
+const rounded = (value: number): number => Number(value.toPrecision(9));
+const finite = (value: number): number | null => (Number.isFinite(value) ? rounded(value) : null);
 
-const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+/** A range with null where it is infinite; the reason notes that. */
+function rangeWhenKnown(figure: Known<Range<number>>, field: string, why: Record<string, string>): RangeFigure | null {
+  const known = whenKnown(figure, field, why);
+  if (known === null) return null;
+  const range = { nominal: finite(known.nominal), low: finite(known.low), high: finite(known.high) };
+  if (Object.values(range).includes(null)) why[field] = 'infinite: the pair is open to direct current';
+  return range;
+}
+
+/** A number when it is known. */
+function numberWhenKnown(figure: Known<number>, field: string, why: Record<string, string>): number | null {
+  const known = whenKnown(figure, field, why);
+  return known === null ? null : rounded(known);
+}
 
 /** The figure when it is known, else null with its reason noted. */
 function whenKnown<T>(figure: Known<T>, field: string, why: Record<string, string>): T | null {

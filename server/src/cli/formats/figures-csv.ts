@@ -1,5 +1,5 @@
 /** Figures for spreadsheets, a row for each landing (RFC 4180); what is unknown is empty. */
-import { busFigures, type RangeFigure } from '../report/figures-report.js';
+import { busFigures, type RangeFigure } from '@fieldpair/shared';
 import type { FiguresFormat } from './format.js';
 
 const range = (name: string, unit: string) => [`${name}_${unit}`, `${name}_low_${unit}`, `${name}_high_${unit}`];

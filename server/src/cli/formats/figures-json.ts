@@ -1,5 +1,5 @@
 /** Figures for programs, by the schema `fieldpair-figures-1`: SI units, null with a reason for what is unknown. */
-import { busFigures } from '../report/figures-report.js';
+import { busFigures } from '@fieldpair/shared';
 import type { FiguresFormat } from './format.js';
 
 export const figuresJson: FiguresFormat = (stores) => {
