@@ -30,7 +30,7 @@ export function biasLimit(kind: Bus['kind']): Limit | undefined {
     case 'modbus-rtu':
       return {
         value: 1,
-        meaning: 'the number of places that may polarize a Modbus line',
+        meaning: 'the most places that may polarize a Modbus line',
         source: 'MODBUS over Serial Line V1.02, 3.4.6',
         strength: 'required',
       };

@@ -14,7 +14,7 @@ export const biasDoubled: BusRule = {
     const extra = limit && bus.biases[limit.value];
     if (!limit || !extra) return;
     report({
-      message: `bus ${bus.name} is biased at ${bus.biases.length} places; ${limit.value} is ${limit.meaning}; keep the one nearest to the head`,
+      message: `bus ${bus.name} is biased at ${bus.biases.length} places; ${limit.value === 1 ? 'one' : limit.value} is ${limit.meaning}; keep the one nearest to the head`,
       place: extra.place,
       severity: severityOf(limit),
       related: bus.biases.slice(0, limit.value).map(({ place }) => ({ message: 'it is biased here too', place })),
