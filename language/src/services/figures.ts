@@ -1,8 +1,8 @@
 /** The page of a bus's figures: plain text for a fixed-width font. */
-import { type BusStudy, isUnknown } from '@fieldpair/shared';
+import { type BusStudy, formatNumber, isUnknown, summary } from '@fieldpair/shared';
 import type { Position } from 'vscode-languageserver';
 import type { Desk } from './desk.js';
-import { endsText, kindText, loadText, ohmsText, secondsText, voltsText } from './words.js';
+import { endsText, kindText, ohmsText, secondsText, voltsText } from './words.js';
 
 export interface FiguresPage {
   readonly title: string;
@@ -23,8 +23,14 @@ function figuresText(study: BusStudy): string {
     ['length', study.lengthText(study.length)],
     ['shape', endsText(study)],
     ['loop resistance', ohmsText(study.loopResistance)],
-    ['load', loadText(study.unitLoads)],
   ];
+  const limits = summary(study).map(({ what, value, limit, document, share }) => [
+    what,
+    value,
+    limit,
+    share === undefined ? '' : `${formatNumber(share * 100)} %`,
+    document,
+  ]);
   const rows = bus.landings.map(({ index, name, address }) => {
     const distance = shape.distance[index];
     const { [index]: meter = { unknown: 'not computed' } } = study.meter;
@@ -50,6 +56,7 @@ function figuresText(study: BusStudy): string {
     '',
     ...table(facts),
     '',
+    ...(limits.length ? [...table([['figure', 'value', 'limit', 'used', 'document'], ...limits]), ''] : []),
     ...table([['landing', 'address', 'distance', 'meter reading', 'idle level', 'delay'], ...rows]),
     '',
     'distance: along the cable from the first landing; meter reading: across the pair, everything connected, nothing powered',

@@ -8,19 +8,10 @@ import {
   ohms,
   type Run,
   rs485Kinds,
+  summary,
 } from '@fieldpair/shared';
 import { documented } from './hover-catalogue.js';
-import {
-  endsText,
-  kindText,
-  literal,
-  loadText,
-  ohmsText,
-  rangeText,
-  secondsText,
-  terminationText,
-  voltsText,
-} from './words.js';
+import { endsText, kindText, literal, ohmsText, rangeText, secondsText, terminationText, voltsText } from './words.js';
 
 export function runFacts(study: BusStudy, run: Run): string[] {
   const { bus, shape } = study;
@@ -73,6 +64,8 @@ export function landingFacts(study: BusStudy, landing: Landing): string[] {
     if (meter) rows.push(`meter across the pair, unpowered: ${ohmsText(meter)}`);
     const { [index]: idle } = study.idle;
     if (idle) rows.push(`idle level: ${voltsText(idle)}`);
+    const { [index]: driven } = study.driven;
+    if (driven) rows.push(`level that the head drives: ${voltsText(driven)}`);
   }
   const delay = study.delay[index];
   if (delay !== undefined) rows.push(`delay from ${literal(bus.landings[0]?.name ?? '')}: ${secondsText(delay)}`);
@@ -87,9 +80,11 @@ export function busFacts(study: BusStudy): string[] {
     literal(endsText(study)),
     `loop resistance between the ends: ${ohmsText(study.loopResistance)}`,
   ];
-  if (bus.kind && rs485Kinds.has(bus.kind)) rows.push(`load: ${loadText(study.unitLoads)}`);
   if (bus.cable) rows.push(`on ${literal(bus.cable.name)}`);
-  return [...documented('bus', bus), list(rows)];
+  const limits = summary(study).map(
+    ({ what, value, limit, document }) => `${what}: ${literal(value)}, ${limit} (${literal(document)})`,
+  );
+  return [...documented('bus', bus), list(rows), ...(limits.length ? ['Against its limits:', list(limits)] : [])];
 }
 
 const list = (rows: readonly string[]) => rows.map((row) => `- ${row}`).join('\n');

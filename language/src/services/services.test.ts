@@ -76,6 +76,15 @@ describe('services', () => {
     expect(openFindings(waived, file).map(({ rule }) => rule)).not.toContain('end-unterminated');
   });
 
+  it('holds a bus against its limits', () => {
+    const { contents } = hover(deskOf(chain), file, positionAt(chain, chain.indexOf('cases') + 1)) ?? {};
+    // TIA-485-A: 32 unit loads on one pair.
+    expect(contents).toMatchObject({ value: expect.stringMatching(/unit loads: .*at most 32/) });
+    expect(figuresPage(deskOf(chain), file, positionAt(chain, chain.indexOf('cases')))?.text).toMatch(
+      /unit loads .*at most 32/,
+    );
+  });
+
   it('tells address gaps of neighbours alone', () => {
     const labels = (text: string) => inlayHints(deskOf(text), file, everywhere).map(({ label }) => label);
     expect(labels(chain)).toContain('12 to 13 unused');

@@ -3,14 +3,12 @@ import {
   type BusStudy,
   formatOhms,
   formatSeconds,
-  formatSignificant,
   formatVolts,
   isUnknown,
   type Known,
   type Landing,
   type Ohms,
   type Range,
-  type Ratio,
   type Seconds,
   type Volts,
 } from '@fieldpair/shared';
@@ -28,8 +26,6 @@ export const ohmsText = (value: Known<Range<Ohms>>) => rangeText(value, formatOh
 export const voltsText = (value: Known<Range<Volts>>) => rangeText(value, formatVolts);
 export const secondsText = (value: Known<Seconds>) =>
   isUnknown(value) ? `unknown: ${value.unknown}` : formatSeconds(value);
-export const loadText = (value: Known<Ratio>) =>
-  isUnknown(value) ? `unknown: ${value.unknown}` : `${formatSignificant(value)} unit ${value === 1 ? 'load' : 'loads'}`;
 
 export function kindText({ bus }: BusStudy): string {
   const rate = bus.rate ? ` ${bus.rate.value}` : '';
