@@ -49,6 +49,11 @@ export class Checker {
     this.#schedule();
   }
 
+  /** Whether a file's turn is still to come. */
+  awaits(file: string): boolean {
+    return this.#urgent.has(file) || this.#later.has(file);
+  }
+
   /** Takes back what was published about a file that is gone. */
   forget(file: string): void {
     this.#urgent.delete(file);

@@ -65,7 +65,7 @@ export class Texts implements DocumentUpdateHandler {
       this.#project.add(file);
       // A file that is new is read when its turn to be checked comes. One that others were checked against may have
       // changed, which those checks have to see.
-      if (known.has(file)) this.#project.problemOf(file);
+      if (known.has(file) && !this.#checker.awaits(file)) this.#project.problemOf(file);
       if (index % batch === batch - 1) await new Promise((resolve) => setImmediate(resolve));
     }
     this.#checker.touch(this.#project.files());
