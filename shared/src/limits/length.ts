@@ -21,6 +21,13 @@ const modbusTrunk: Limit = {
   strength: 'required',
 };
 
+const modbusCategoryCable: Limit = {
+  value: 600,
+  meaning: 'the most that Modbus may run on category cable',
+  source: 'MODBUS over Serial Line V1.02, 3.6: category 5 cable may be used up to 600 m',
+  strength: 'guidance',
+};
+
 const mstpSegment: Limit = {
   value: 4000 * metresPerFoot,
   meaning: 'the most that an MS/TP segment should run',
@@ -31,10 +38,15 @@ const mstpSegment: Limit = {
 export const gaugeOf = (cable: Cable | undefined): number | undefined =>
   cable?.gauge ?? (cable?.area === undefined ? undefined : gaugeOfArea(cable.area));
 
+/** Four pairs of 23 or 24 AWG at 100 ohm are a category cable, whatever the catalogue calls them. */
+const isCategoryCable = (cable: Cable | undefined): boolean =>
+  cable?.pairs === 4 && cable.impedance === 100 && (cable.gauge === 23 || cable.gauge === 24);
+
 /** The length limit of an RS-485 bus; undefined for other kinds. */
 export function lengthLimit({ bus }: BusStudy): Limit | undefined {
   switch (bus.kind) {
     case 'modbus-rtu': {
+      if (bus.runs.some(({ cable, spare }) => !spare && isCategoryCable(cable))) return modbusCategoryCable;
       const thick = bus.runs.every(({ cable }) => (gaugeOf(cable) ?? Number.POSITIVE_INFINITY) <= 26);
       return bus.rate && bus.rate.value <= 9600 && thick ? modbusTrunk : rs485Length;
     }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ohms } from '../quantity.js';
 import { busOf, nodeDevice, testCable } from '../testing/network.js';
 import { lengthLimit } from './length.js';
 import { leastDriverLoad } from './level.js';
@@ -24,6 +25,12 @@ describe('the length limit', () => {
     ]) {
       expect(lengthLimit(bus.study)).toMatchObject({ value: expect.closeTo(1219.2, 6), strength: 'guidance' });
     }
+  });
+
+  it('of Modbus on category cable is 600 m (V1.02, 3.6)', () => {
+    const cable = testCable({ pairs: 4, gauge: 24, impedance: ohms(100) });
+    const { study } = busOf('modbus-rtu', { cable, rate: 9600 }).from('a').to('b', 5).built();
+    expect(lengthLimit(study)).toMatchObject({ value: 600, strength: 'guidance' });
   });
 
   it('of MS/TP and the other RS-485 kinds is guidance, and no other kind has one here', () => {
