@@ -9,6 +9,3 @@ export const leastDrive: Volts = volts(1.5);
 
 /** A receiver reads a level beyond this, of either sign, for certain; nearer to zero it may read anything. */
 export const receiverThreshold: Volts = volts(0.2);
-
-/** The longest rise time of a driver, as a share of the bit time. */
-export const longestRiseShare = 0.3;
