@@ -45,3 +45,11 @@ export function biasLimit(kind: Bus['kind']): Limit | undefined {
       return undefined;
   }
 }
+
+/** Devices that a Modbus line takes without a repeater whatever their loads; polarization costs four. */
+export const deviceLimit = (biased: boolean): Limit => ({
+  value: biased ? 28 : 32,
+  meaning: `the most that a Modbus line takes without a repeater${biased ? ' when it is polarized' : ''}`,
+  source: 'MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6',
+  strength: 'required',
+});

@@ -1,10 +1,10 @@
 import { isUnknown } from '../../known.js';
-import { formatVolts, type Volts } from '../../quantity.js';
+import { idleThreshold } from '../../limits/level.js';
+import { formatVolts, volts } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { biasExample } from './example.js';
 
-/** What a receiver needs to read an idle pair as idle: 200 mV (TIA-485-A receiver threshold). */
-const threshold = 0.2 as Volts;
+const threshold = volts(idleThreshold.value);
 
 /** Where a biased bus is weakest. A bus that nothing biases, or whose shape has its own finding, is not judged. */
 export const biasWeak: BusRule = {
@@ -26,7 +26,7 @@ export const biasWeak: BusRule = {
     const landing = at === undefined ? undefined : bus.landings[at];
     if (!landing) return;
     report({
-      message: `bus ${bus.name} idles at ${formatVolts(weakest)} at ${landing.name}; a receiver needs ${formatVolts(threshold)}; use smaller bias resistors, one bias only and two terminators`,
+      message: `bus ${bus.name} idles at ${formatVolts(weakest)} at ${landing.name}; ${formatVolts(threshold)} is ${idleThreshold.meaning}; use smaller bias resistors, one bias only and two terminators`,
       place: bus.biases[0]?.place ?? bus.place,
       at: landing.name,
     });

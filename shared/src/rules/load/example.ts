@@ -33,3 +33,16 @@ store northgate {
   }
 }
 `;
+
+/** A store with so many devices, the head among them, whose loads nobody documented. */
+export function crowdExample(devices: number): string {
+  const runs = Array.from(
+    { length: devices - 1 },
+    (_, index) =>
+      `    10 ft to n${index + 1} : Board address ${index + 1}${index === devices - 2 ? ' terminate switch' : ''}`,
+  );
+  return biasExample('510 ohm')
+    .replaceAll('    load 1/8\n', '')
+    .replace('    bias at head 510 ohm\n', '')
+    .replace(/ {4}40 ft to a .*\n.*\n/, `${runs.join('\n')}\n`);
+}

@@ -1,0 +1,33 @@
+import { isUnknown } from '../../known.js';
+import { deviceLimit } from '../../limits/load.js';
+import type { BusRule } from '../rule.js';
+import { crowdExample } from './example.js';
+
+/** Counts devices where their loads are not documented; where all are, load-over-budget speaks instead. */
+export const repeaterNeeded: BusRule = {
+  id: 'repeater-needed',
+  severity: 'error',
+  kinds: ['modbus-rtu'],
+  scope: 'bus',
+  check: (study, report) => {
+    const { bus, unitLoads } = study;
+    if (!isUnknown(unitLoads) || bus.damaged) return;
+    const devices = bus.landings.filter(({ node }) => node?.device).length;
+    const limit = deviceLimit(bus.biases.length > 0);
+    if (devices <= limit.value) return;
+    report({
+      message: `bus ${bus.name} has ${devices} devices; ${limit.value} is ${limit.meaning} (${devices - limit.value} too many), and ${unitLoads.unknown} is not documented; state the loads in the catalogue or divide the bus with a repeater`,
+      place: bus.place,
+    });
+  },
+  explanation: {
+    what: 'More devices than a Modbus line takes without a repeater, and their loads are not all documented.',
+    why: 'Thirty-two devices of one unit load are what every driver carries. More are allowed where the documents of the devices show that their loads add up to no more; polarization costs four.',
+    field: 'The bus grows unsure with each device that is added, first in the heat and at the far end.',
+    mend: 'Write the load of each port in the catalogue, from its documents, or divide the bus with a repeater.',
+    bad: crowdExample(33),
+    good: crowdExample(31),
+    sources: ['MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6'],
+    since: '0.1.0',
+  },
+};
