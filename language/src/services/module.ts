@@ -33,6 +33,7 @@ import { inlayHints } from './inlay-hints.js';
 import { links } from './links.js';
 import { definition, highlights, prepareRename, references, rename } from './names.js';
 import { OpenDocuments } from './open-documents.js';
+import { colourModifiers, colourTypes, semanticColours } from './semantic-colours.js';
 import { symbols } from './symbols.js';
 
 /** The workspace's files are the project's business. */
@@ -148,6 +149,19 @@ function editorModule(desk: Desk, failed: (error: unknown) => void): Module<Lang
         findReferences: (document, { position, context }) =>
           answer(document, (file) => references(desk, file, position, context.includeDeclaration)) ?? [],
       }),
+      SemanticTokenProvider: () => {
+        const colours = (document: LangiumDocument) =>
+          answer(document, (file) => semanticColours(desk, file)) ?? { data: [] };
+        const legend = { tokenTypes: Object.keys(colourTypes), tokenModifiers: Object.keys(colourModifiers) };
+        return {
+          tokenTypes: { ...colourTypes },
+          tokenModifiers: { ...colourModifiers },
+          semanticTokensOptions: { legend, full: true, range: false },
+          semanticHighlight: colours,
+          semanticHighlightRange: colours,
+          semanticHighlightDelta: colours,
+        };
+      },
       RenameProvider: () => ({
         prepareRename: (document, { position }) => answer(document, (file) => prepareRename(desk, file, position)),
         rename: (document, { position, newName }) => answer(document, (file) => rename(desk, file, position, newName)),

@@ -15,32 +15,7 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-jsonrpc/node';
-
-const catalogue = `cable Pair22 "one pair" {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  impedance 120 ohm
-  velocity 66 %
-}
-/// Sits on the rack.
-device Head { role head port field : rs485 { terminals + "A" - "B" } }
-device Board {
-  port field : rs485 { terminals + "A" - "B" address dial 1..99 }
-  port aux : can
-}
-`;
-const store = `import "catalogue.pair"
-
-store northgate {
-  node head : Head
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate resistor 120 ohm
-    100 ft to caseA : Board address 11
-    50 ft to caseB : Board address 14
-  }
-}
-`;
-const wrong = store.replace('on Pair22', 'on Pear22');
+import { catalogue, store, wrong } from './language-server.texts.js';
 
 interface Diagnostic {
   readonly code: string;
@@ -199,6 +174,15 @@ describe('the language server over stdio', () => {
     });
     expect(changes[uriOf('catalogue.pair')]).toHaveLength(1);
     expect(changes[uriOf('store.pair')]?.map(({ newText }) => newText)).toEqual(['"Case board"', '"Case board"']);
+  });
+
+  it('tells the colours of names', async () => {
+    const { data } = (await client.sendRequest('textDocument/semanticTokens/full', {
+      textDocument: { uri: uriOf('store.pair') },
+    })) as { data: number[] };
+    // The store's name: line 2, column 6, nine characters, the first type of the legend.
+    expect(data.slice(0, 4)).toEqual([2, 6, 9, 0]);
+    expect(data.length / 5).toBeGreaterThan(8);
   });
 
   it('shows the outline, hints, lenses, links and figures', async () => {
