@@ -3,7 +3,7 @@
  *
  * Its workspace is a copy of the samples with the trial stores beside them, so scenarios may save what they change.
  */
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -14,7 +14,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 export const screenshots = join(root, '.out/screenshots');
 
 /** A copy of the samples and the trial stores, which the end of the process removes. */
-function copyOfStores() {
+export function copyOfStores() {
   const folder = mkdtempSync(join(tmpdir(), 'stores-'));
   process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
   cpSync(join(root, 'samples'), folder, { recursive: true });
@@ -37,6 +37,12 @@ function openFieldpair(options) {
 
 /** The folder that the shared workbench has open. */
 export const stores = copyOfStores();
+
+/** Sets the settings of the shared workbench's workspace; earlier ones are forgotten. */
+export function useSettings(settings) {
+  mkdirSync(join(stores, '.vscode'), { recursive: true });
+  writeFileSync(join(stores, '.vscode/settings.json'), JSON.stringify(settings));
+}
 
 let shared;
 
@@ -107,9 +113,11 @@ async function closeEditors(workbench) {
   const { page } = workbench;
   for (let presses = 0; presses < 3; presses++) await page.keyboard.press('Escape');
   await workbench.command('View: Focus First Editor Group');
-  for (let left = 20; left > 0 && (await page.locator('.tab.dirty').count()) > 0; left--) {
-    await page.locator('.tab.dirty').first().click();
+  const dirty = page.locator('.tab.dirty');
+  for (let left = await dirty.count(); left > 0; left--) {
+    await dirty.first().click();
     await workbench.command('View: Revert and Close Editor');
+    await dirty.nth(left - 1).waitFor({ state: 'detached' });
   }
   await workbench.command('View: Close All Editors');
   await workbench.command('Notifications: Clear All Notifications');

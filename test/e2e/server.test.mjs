@@ -1,6 +1,9 @@
 /** The extension around the language server: commands, status, settings, log, restart, untrusted workspaces. */
 import assert from 'node:assert/strict';
-import { picture, scenario, scenarioApart } from './scenario.mjs';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { readUntil } from './harness/reading.mjs';
+import { copyOfStores, picture, scenario, scenarioApart, useSettings } from './scenario.mjs';
 
 const ofStore = (name) => (all) => all.some(({ file, code }) => file.endsWith(name) && code === 'end-unterminated');
 
@@ -25,8 +28,8 @@ scenario('offers its commands', async (workbench) => {
 });
 
 scenario('tells in the status bar what the last check found, when and how fast', async (workbench) => {
-  await workbench.openFile('trial/safe.pair');
-  await workbench.problems(ofStore('safe.pair'));
+  await workbench.openFile('trial/typing.pair');
+  await workbench.problems(ofStore('typing.pair'));
   const texts = await statusText(workbench, (all) => all.some((text) => /\d+ errors?/.test(text)));
   await picture(workbench, 'status');
   assert.match(texts.join('\n'), /\d+ files?, \d+ stores?; checked at \S+.* in .*\d+(\.\d+)? m?s/);
@@ -48,49 +51,90 @@ scenario('checks the whole workspace', async (workbench) => {
 scenario('takes up changed settings at once', async (workbench) => {
   await workbench.openFile('trial/sound.pair');
   await workbench.texts('.codelens-decoration', (all) => all.some((text) => text.includes('100 ft')));
-  await workbench.changeSettings({ 'fieldpair.lengthUnit': 'm' });
+  useSettings({ 'fieldpair.lengthUnit': 'm' });
   await workbench.texts('.codelens-decoration', (all) => all.some((text) => /30(\.\d+)? m\b/.test(text)));
   await picture(workbench, 'metres');
-  await workbench.changeSettings({ 'fieldpair.codeLens': false, 'fieldpair.hints.distance': false });
+  useSettings({ 'fieldpair.codeLens': false, 'fieldpair.hints.distance': false });
   await workbench.texts('.codelens-decoration', (all) => all.length === 0);
   await workbench.editorText((text) => text.split('\n').some((line) => /caseB : TrialBoard address 2\s*$/.test(line)));
-  await workbench.changeSettings({});
+  useSettings({});
   await workbench.texts('.codelens-decoration', (all) => all.some((text) => text.includes('100 ft')));
 });
 
 scenario('takes severities of rules from the settings', async (workbench) => {
-  await workbench.openFile('trial/safe.pair');
-  await workbench.problems(ofStore('safe.pair'));
-  await workbench.changeSettings({ 'fieldpair.severity': { 'end-unterminated': 'off' } });
-  await workbench.problems((all) => !ofStore('safe.pair')(all));
-  await workbench.changeSettings({ 'fieldpair.severity': { 'end-unterminated': 'info' } });
+  await workbench.openFile('trial/typing.pair');
+  await workbench.problems(ofStore('typing.pair'));
+  useSettings({ 'fieldpair.severity': { 'end-unterminated': 'off' } });
+  await workbench.problems((all) => !ofStore('typing.pair')(all));
+  useSettings({ 'fieldpair.severity': { 'end-unterminated': 'info' } });
   await workbench.problems((all) =>
     all.some(({ code, severity }) => code === 'end-unterminated' && severity === 'info'),
   );
-  await workbench.changeSettings({});
+  useSettings({});
   await workbench.problems((all) =>
     all.some(({ code, severity }) => code === 'end-unterminated' && severity === 'error'),
   );
 });
 
+/** How often the log says that the server has started. */
+async function starts(workbench) {
+  const texts = Object.values(await workbench.logs(/Fieldpair/));
+  return texts.join('\n').split('The language server runs').length - 1;
+}
+
 scenario('restarts the language server, and checks again', async (workbench) => {
-  await workbench.openFile('trial/safe.pair');
-  await workbench.problems(ofStore('safe.pair'));
+  await workbench.openFile('trial/unterminated.pair');
+  await workbench.problems(ofStore('typing.pair'));
+  const before = await starts(workbench);
   await workbench.command('Fieldpair: Restart Language Server');
-  await workbench.problems((all) => !ofStore('safe.pair')(all));
-  await workbench.problems(ofStore('safe.pair'));
+  await readUntil(
+    'the starts',
+    () => starts(workbench),
+    (count) => count > before,
+    30_000,
+  );
+  await workbench.problems(ofStore('typing.pair'));
   await workbench.command('Fieldpair: Show Log');
-  await workbench.page
-    .locator('.output-view-container, .panel .view-lines')
-    .filter({ hasText: 'language server runs' })
-    .first()
-    .waitFor();
+  await workbench.page.locator('.panel .view-lines').filter({ hasText: 'language server runs' }).first().waitFor();
   await picture(workbench, 'log');
+  await workbench.command('Problems: Focus on Problems View');
+});
+
+scenario('goes on after a crash of the language server', async (workbench) => {
+  await workbench.openFile('trial/typing.pair');
+  await workbench.problems(ofStore('typing.pair'));
+  const killed = await workbench.crash(/dist\/server\.cjs/);
+  assert.equal(killed.length, 1);
+  await workbench.hover({ line: 8, column: 6 }, (text) => text.includes('38 ft'));
+  await workbench.problems(ofStore('typing.pair'));
+  assert.deepEqual(await workbench.notifications(), []);
 });
 
 scenarioApart('works fully in a workspace that is not trusted', { restricted: true }, async (workbench) => {
   await workbench.page.locator('.statusbar-item', { hasText: 'Restricted Mode' }).waitFor();
-  await workbench.openFile('trial/safe.pair');
-  await workbench.problems(ofStore('safe.pair'));
+  await workbench.openFile('trial/typing.pair');
+  await workbench.problems(ofStore('typing.pair'));
   await picture(workbench, 'restricted');
 });
+
+scenarioApart(
+  'serves several folders in one window',
+  { workspace: workspaceOf('as-found', 'catalogue', 'trial') },
+  async (workbench) => {
+    await workbench.openFile('typing.pair');
+    const problems = await workbench.problems(ofStore('typing.pair'));
+    assert.ok(
+      problems.some(({ file }) => file.includes('/as-found/')),
+      'findings of a folder with no file open',
+    );
+    assert.equal((await workbench.crash(/dist\/server\.cjs/)).length, 1, 'one server for all folders');
+    await picture(workbench, 'several-folders');
+  },
+);
+
+/** A workspace file that names folders of a copy of the stores. */
+function workspaceOf(...folders) {
+  const path = join(copyOfStores(), 'stores.code-workspace');
+  writeFileSync(path, JSON.stringify({ folders: folders.map((name) => ({ path: name })) }));
+  return path;
+}

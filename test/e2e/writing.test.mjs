@@ -7,7 +7,7 @@ import { picture, scenario, stores } from './scenario.mjs';
 scenario('offers the ports that fit the bus', async (workbench) => {
   await workbench.openFile('trial/typing.pair');
   const labels = await workbench.completions(
-    { line: 14, column: 15 },
+    { line: 15, column: 15 },
     (all) => all.some((label) => label.startsWith('field')),
     {
       keep: true,
@@ -63,7 +63,9 @@ scenario('formats a file and keeps its comments', async (workbench) => {
       '  bus cases : modbus-rtu 19200 8E1 on TrialPair {',
       '    from head.field1 : TrialHead terminate switch // the head',
       '    38 ft to caseA : TrialBoard address 1 terminate switch',
+      '',
       '    shield earthed at head',
+      '    colours + white - blue shield drain',
       '  }',
       '}',
       '',

@@ -13,7 +13,6 @@ export class VscodeServer {
   #environment;
   #child;
   #output = '';
-  #settings = {};
 
   /**
    * @param {string} folder where install.sh put things
@@ -52,19 +51,12 @@ export class VscodeServer {
     ];
   }
 
-  /** @param {Record<string, unknown>} settings the user's from the start on */
+  /** @param {Record<string, unknown>} settings the user's */
   async writeSettings(settings) {
-    this.#settings = settings;
     await mkdir(join(this.#userData, 'User'), { recursive: true });
     await mkdir(join(this.#scratch, 'extensions'), { recursive: true });
     await mkdir(join(this.#scratch, 'tmp'), { recursive: true });
-    await this.changeSettings({});
-  }
-
-  /** Lays settings over those from the start; earlier changes are undone. */
-  async changeSettings(settings) {
-    const all = { ...this.#settings, ...settings };
-    await writeFile(join(this.#userData, 'User/settings.json'), JSON.stringify(all, null, 2));
+    await writeFile(join(this.#userData, 'User/settings.json'), JSON.stringify(settings, null, 2));
   }
 
   /** Installs a packaged extension the way that a user does. */
@@ -117,6 +109,20 @@ export class VscodeServer {
     const files = all.filter((file) => file.endsWith('.log') && name.test(file));
     const texts = await Promise.all(files.map((file) => readFile(join(root, file), 'utf8')));
     return { 'server output': this.#output, ...Object.fromEntries(files.map((file, index) => [file, texts[index]])) };
+  }
+
+  /** Kills the processes of this server's group whose command line matches. */
+  async crash(pattern) {
+    const killed = [];
+    for (const pid of (await readdir('/proc')).filter((name) => /^\d+$/.test(name))) {
+      // A process may end while it is looked at.
+      const read = (file) => readFile(`/proc/${pid}/${file}`, 'utf8').catch(() => '');
+      const group = Number((await read('stat')).replace(/^.*\) /, '').split(' ')[2]);
+      if (group !== this.#child.pid || !pattern.test((await read('cmdline')).replaceAll('\0', ' '))) continue;
+      process.kill(Number(pid), 'SIGKILL');
+      killed.push(Number(pid));
+    }
+    return killed;
   }
 
   async stop() {

@@ -125,7 +125,7 @@ export class Workbench {
   /** The text of the hover at a place. Its parts arrive one by one, so ask with `until` for the one that is meant. */
   async hover(place, until = (text) => text !== '' && !text.startsWith('Loading')) {
     await this.goTo(place);
-    const rows = this.page.locator('.monaco-resizable-hover .hover-row:not(.status-bar)');
+    const rows = this.page.locator('.monaco-resizable-hover .hover-row:not(.status-bar):visible');
     return this.#raise('the hover', 'Control+k Control+i', async () => (await rows.allInnerTexts()).join('\n'), until);
   }
 
@@ -175,9 +175,9 @@ export class Workbench {
     await this.page.screenshot({ path, animations: 'disabled' });
   }
 
-  /** Lays settings over those that the workbench was opened with; earlier changes are undone. */
-  changeSettings(settings) {
-    return this.#server.changeSettings(settings);
+  /** Ends every process of the workbench whose command line matches, as a crash would. */
+  crash(pattern) {
+    return this.#server.crash(pattern);
   }
 
   /** Log files by name, each Output channel being one; remoteexthost.log tells what activates when, and why not. */
