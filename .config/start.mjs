@@ -4,7 +4,7 @@
  * `.out/start/`.
  */
 import { spawn } from 'node:child_process';
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { stripVTControlCharacters } from 'node:util';
 
@@ -65,13 +65,15 @@ try {
   console.error(error.message);
   process.exit(1);
 }
+const { findings } = JSON.parse(readFileSync(`${root}${results}/check.json`, 'utf8'));
 const next = [
-  [`npx fieldpair fix ${sample} --dry-run`, 'what would mend the findings that have one sure answer'],
-  ['npx fieldpair explain', 'the rules; with the name of one, why it matters and how to mend it'],
+  [`npx fieldpair explain ${findings[0].rule}`, 'why that rule matters, how it shows and how to mend it'],
   ['npx fieldpair figures samples/full', 'the numbers of a whole store that is wired well'],
+  ['npx fieldpair --help', 'all commands'],
   ['npm run package', 'the extension for VS Code'],
 ];
+const width = Math.max(...next.map(([command]) => command.length));
 console.log(`\nResults: ${results}/ (${reports.map((report) => report.file).join(', ')})\nTry next:`);
 for (const [command, what] of next) {
-  console.log(`  ${command.padEnd(42)}  ${what}`);
+  console.log(`  ${command.padEnd(width)}  ${what}`);
 }
