@@ -1,12 +1,5 @@
 /** The connection to the language server: one server for all folders of a window, started anew after a crash. */
-import {
-  type CancellationToken,
-  type Disposable,
-  EventEmitter,
-  type ExtensionContext,
-  window,
-  workspace,
-} from 'vscode';
+import { type Disposable, EventEmitter, type ExtensionContext, window, workspace } from 'vscode';
 import { LanguageClient, type LanguageClientOptions, State, TransportKind } from 'vscode-languageclient/node';
 import type { ServerNotifications, ServerRequests } from '../../server/src/protocol.js';
 
@@ -62,13 +55,12 @@ export class Client implements Disposable {
   async request<Method extends keyof ServerRequests>(
     method: Method,
     params: ServerRequests[Method]['params'],
-    token?: CancellationToken,
   ): Promise<ServerRequests[Method]['result']> {
     const state = this.#current?.state;
     if (!this.#current || state === State.Stopped || state === State.StartFailed) {
       throw new Error('The language server does not run. The command "Fieldpair: Restart Language Server" starts it.');
     }
-    return this.#current.sendRequest(method, params, token);
+    return this.#current.sendRequest(method, params);
   }
 
   async dispose(): Promise<void> {

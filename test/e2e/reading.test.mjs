@@ -44,20 +44,20 @@ scenario('shows a summary above each bus, and running distances in the text', as
 });
 
 scenario('opens the figures of a bus from its summary, and keeps them up to date', async (workbench) => {
-  await workbench.openFile('trial/sound.pair');
-  await workbench.texts('.codelens-decoration', (all) => all.some((text) => text.includes('100 ft')));
+  await workbench.openFile('trial/measured.pair');
+  await workbench.texts('.codelens-decoration', (all) => all.some((text) => text.includes('81 ft')));
   await workbench.page.locator('.codelens-decoration a').first().click();
-  const page = workbench.page.locator('.editor-group-container', {
-    has: workbench.page.locator('.tab', { hasText: 'cases' }),
-  });
-  const figures = page.locator('.view-lines');
-  await figures.filter({ hasText: 'caseC' }).waitFor();
+  const tab = workbench.page.locator('.tab', { hasText: 'measured, bus cases' });
+  const figures = workbench.page.locator('.editor-group-container', { has: tab }).locator('.view-lines');
+  await figures.filter({ hasText: '78 ft' }).filter({ hasText: 'caseB' }).waitFor();
   await picture(workbench, 'figures');
   await workbench.command('View: Focus First Editor Group');
-  await workbench.goTo({ line: 11, column: 5 });
+  await workbench.goTo({ line: 1, column: 1 });
+  await workbench.page.keyboard.press('Enter');
+  await workbench.goTo({ line: 9, column: 5 });
   for (let presses = 0; presses < 2; presses++) await workbench.page.keyboard.press('Delete');
   await workbench.page.keyboard.type('90');
-  await figures.filter({ hasText: /150/ }).waitFor();
+  await figures.filter({ hasText: '128 ft' }).waitFor();
 });
 
 scenario('goes from a device to its declaration in the catalogue', async (workbench) => {

@@ -15,8 +15,9 @@ export const screenshots = join(root, '.out/screenshots');
 
 /** A copy of the samples and the trial stores, which the end of the process removes. */
 export function copyOfStores() {
-  const folder = mkdtempSync(join(tmpdir(), 'stores-'));
-  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+  const scratch = mkdtempSync(join(tmpdir(), 'fieldpair-'));
+  process.once('exit', () => rmSync(scratch, { recursive: true, force: true }));
+  const folder = join(scratch, 'stores');
   cpSync(join(root, 'samples'), folder, { recursive: true });
   cpSync(join(root, 'test/e2e/trial'), join(folder, 'trial'), { recursive: true });
   return folder;

@@ -6,12 +6,8 @@ import { registerCommand } from './command.js';
 /** `Check Whole Workspace`: every `.pair` file, open or not, with the totals at the end. */
 export function checkWorkspace(client: Client): Disposable {
   return registerCommand(client, 'fieldpair.checkWorkspace', async () => {
-    const options = { location: ProgressLocation.Notification, title: 'Fieldpair: checking the whole workspace' };
-    const check = await window.withProgress({ ...options, cancellable: true }, async (_progress, token) => {
-      const cancelled = new Promise<undefined>((resolve) => token.onCancellationRequested(() => resolve(undefined)));
-      return Promise.race([client.request('fieldpair/checkWorkspace', undefined, token), cancelled]);
-    });
-    if (!check) return;
+    const options = { location: ProgressLocation.Window, title: 'Fieldpair checks the whole workspace' };
+    const check = await window.withProgress(options, () => client.request('fieldpair/checkWorkspace', undefined));
     const choice = await window.showInformationMessage(describeCheck(check), 'Show Problems');
     if (choice) await commands.executeCommand('workbench.actions.view.problems');
   });

@@ -1,4 +1,4 @@
-import { Disposable, EventEmitter, Uri, ViewColumn, window, workspace } from 'vscode';
+import { Disposable, EventEmitter, languages, Uri, ViewColumn, window, workspace } from 'vscode';
 import type { ShowFiguresCommand } from '../../../server/src/protocol.js';
 import type { Client } from '../client.js';
 import { movedBy, type Place } from '../text/moved-place.js';
@@ -15,6 +15,7 @@ interface Source {
 
 /** `Show Figures of This Bus`: a read-only page beside the text, which follows the text as it is edited. */
 export function figures(client: Client): Disposable {
+  // Kept after its page is closed: to give a page its language closes and opens it, and there are few.
   const sources = new Map<string, Source>();
   const changed = new EventEmitter<Uri>();
   const isOpen = (page: string) => workspace.textDocuments.some((document) => document.uri.toString() === page);
@@ -32,7 +33,9 @@ export function figures(client: Client): Disposable {
     const page = Uri.from({ scheme, path, query: source.uri });
     sources.set(page.toString(), source);
     changed.fire(page);
-    await window.showTextDocument(page, { viewColumn: ViewColumn.Beside, preserveFocus: true });
+    const document = await workspace.openTextDocument(page);
+    await languages.setTextDocumentLanguage(document, 'fieldpair-figures');
+    await window.showTextDocument(document, { viewColumn: ViewColumn.Beside, preserveFocus: true });
   };
 
   return Disposable.from(
@@ -54,9 +57,6 @@ export function figures(client: Client): Disposable {
       for (const source of sources.values()) {
         if (source.uri === document.uri.toString()) source.position = movedBy(source.position, contentChanges);
       }
-    }),
-    workspace.onDidCloseTextDocument(({ uri }) => {
-      sources.delete(uri.toString());
     }),
   );
 }

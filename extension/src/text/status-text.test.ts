@@ -17,7 +17,7 @@ const checked: CheckStatus = {
 test('tells findings, size, time of day and duration', () => {
   expect(describeStatus('running', checked, clock)).toEqual({
     text: '3 errors, 1 warning',
-    detail: '1,204 files, 1 store; checked at 09:26:53 in 45 ms',
+    detail: '1,204 files at 09:26:53 in 45 ms',
     severity: 'error',
     busy: false,
   });

@@ -27,10 +27,9 @@ export function describeStatus(
   if (!last?.at) return { text: 'Reading the workspace', detail: '', severity: 'info', busy: true };
   const { findings } = last;
   const text = countedFindings(findings);
-  const size = `${counted(last.files, 'file')}, ${counted(last.stores, 'store')}`;
   return {
     text: text.charAt(0).toUpperCase() + text.slice(1),
-    detail: `${size}; checked at ${clock(new Date(last.at))} in ${duration(last.milliseconds)}`,
+    detail: `${counted(last.files, 'file')} at ${clock(new Date(last.at))} in ${duration(last.milliseconds)}`,
     severity: findings.error > 0 ? 'error' : findings.warning > 0 ? 'warning' : 'info',
     busy: last.checking,
   };

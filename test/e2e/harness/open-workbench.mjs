@@ -68,7 +68,7 @@ const knownErrors = /^Failed to load resource|^A bad HTTP response code|\[Servic
  * @returns {Promise<Workbench>}
  */
 export async function openWorkbench(options) {
-  const { restricted = false, timeout = 30_000, viewport = { width: 1280, height: 800 } } = options;
+  const { restricted = false, timeout = 30_000, viewport = { width: 1440, height: 900 } } = options;
   const { chromium } = createRequire(join(options.folder, 'package.json'))('playwright-core');
   const workspace = await realpath(options.workspace);
   const scratch = await mkdtemp(join(tmpdir(), 'workbench-'));

@@ -49,13 +49,18 @@ async function collectRows(page, list) {
     await pause(50);
     return (await top()) !== before;
   };
-  if (await list.evaluate((node) => node.querySelector('.monaco-list-rows').offsetHeight > node.clientHeight)) {
-    await list.hover({ position: { x: 20, y: height / 2 } });
-    while (await wheel(-100_000));
-    do await collect();
-    while (await wheel(2 * height)); // which scrolls by some 0.8 of the height
+  const scrolls = () =>
+    list.evaluate((node) => node.querySelector('.monaco-list-rows').offsetHeight > node.clientHeight);
+  if (!(await scrolls())) {
+    await collect();
+    return rows;
   }
+  await list.hover({ position: { x: 20, y: height / 2 } });
+  while (await wheel(-100_000));
+  do await collect();
+  while (await wheel(2 * height)); // which scrolls by some 0.8 of the height
   await collect();
+  while (await wheel(-100_000));
   return rows;
 }
 
