@@ -5,7 +5,7 @@
  * never aligns columns: a diff shows only the lines that somebody changed.
  */
 const tokenPattern =
-  /(?<space>\s+)|(?<comment>\/\*[\s\S]*?(?:\*\/|$)|\/\/[^\n\r]*)|(?<text>"(?:\\.|[^"\\\r\n])*"?)|(?<number>[78][NEO][12]\b|\d+(?:\.\d+)?(?:e[+-]?\d+)?)|(?<word>[A-Za-z_]\w*(?:-\w+)*)|(?<sign>\.\.|[\s\S])/gy;
+  /(?<space>\s+)|(?<comment>\/\*[\s\S]*?(?:\*\/|$)|\/\/[^\n\r]*)|(?<text>"(?:\\.|[^"\\\r\n])*(?:"|\\)?)|(?<number>[78][NEO][12]\b|\d+(?:\.\d+)?(?:e[+-]?\d+)?)|(?<word>[A-Za-z_]\w*(?:-\w+)*)|(?<sign>\.\.|[\s\S])/gy;
 
 type Kind = 'comment' | 'text' | 'number' | 'word' | 'sign';
 interface Token {
@@ -50,7 +50,7 @@ function tokensOf(text: string): Token[] {
     for (const kind of ['comment', 'text', 'number', 'word', 'sign'] as const) {
       const found = groups[kind];
       if (found === undefined) continue;
-      tokens.push({ kind, text: found.replace(/\r\n?/g, '\n').replace(/[ \t]+$/gm, ''), lines });
+      tokens.push({ kind, text: found.trimEnd().replace(/\r\n?/g, '\n').replace(/[ \t]+$/gm, ''), lines });
     }
     lines = 0;
   }
@@ -60,6 +60,10 @@ function tokensOf(text: string): Token[] {
 /** Whether a space stands between two tokens of one line. */
 function spaced(left: Token, right: Token, before: string): boolean {
   if (left.kind === 'comment' || right.kind === 'comment') return true;
+  // Closed up, these would read as something else: a comment, a range, a decimal number.
+  if (left.text === '/' && /^[/*]/.test(right.text)) return true;
+  if (left.text === '.' && (right.text.startsWith('.') || right.kind === 'number')) return true;
+  if (left.kind === 'number' && right.text === '.') return true;
   if (right.kind === 'sign' && (right.text === ',' || right.text === '.' || right.text === '..' || right.text === '/'))
     return false;
   if (left.kind === 'sign') {

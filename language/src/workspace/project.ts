@@ -67,7 +67,7 @@ export class Project {
     if (text === undefined) this.#unread.add(file);
     else {
       this.#unread.delete(file);
-      this.#library.take(file, text);
+      this.#change(file, () => this.#library.take(file, text));
     }
   }
 
@@ -76,9 +76,11 @@ export class Project {
     this.#members.delete(file);
     this.#unread.delete(file);
     this.#texts.delete(file);
-    this.#library.drop(file);
-    // Whoever imports it goes on with what the host has, or has to be told that there is nothing any more.
-    if (this.#library.importersOf(file).length) this.#library.take(file);
+    this.#change(file, () => {
+      this.#library.drop(file);
+      // Whoever imports it goes on with what the host has, or has to be told that there is nothing any more.
+      if (this.#library.importersOf(file).length) this.#library.take(file);
+    });
   }
 
   /** Why a file could not be read, as a clause; undefined when it could. */
@@ -98,6 +100,14 @@ export class Project {
 
   files(): string[] {
     return [...this.#members];
+  }
+
+  /** Members that add to the catalogue; that their entries are unused shows only once all stores were read. */
+  catalogueFiles(): string[] {
+    return this.files().filter((file) => {
+      const catalogue = this.#library.entry(file)?.catalogue;
+      return catalogue !== undefined && 0 < catalogue.cables.size + catalogue.devices.size;
+    });
   }
 
   textOf(file: string): string | undefined {
@@ -153,7 +163,7 @@ export class Project {
     for (const key of this.#units.keysOf(file)) {
       for (const finding of this.#storeFindings(key)) if (finding.place.file === file) findings.push(finding);
     }
-    return findings.sort(compareFindings);
+    return [...findings, ...this.#unusedEntries(file)].sort(compareFindings);
   }
 
   /** What is wrong anywhere in the files that were added; in imports that were only followed nothing is. */
@@ -161,7 +171,6 @@ export class Project {
     const members = [...this.#members].sort();
     for (const file of members) if (this.#unread.has(file)) this.digest(file);
     const findings: Finding[] = [];
-    const used = new Set<unknown>();
     let stores = 0;
     let buses = 0;
     for (const file of members) findings.push(...this.#textFindings(file));
@@ -170,15 +179,22 @@ export class Project {
       if (!unit?.named) continue;
       stores++;
       buses += unit.buses;
-      for (const entry of unit.used) used.add(entry);
       for (const finding of this.#storeFindings(key)) if (this.#members.has(finding.place.file)) findings.push(finding);
     }
-    findings.push(...checkText(this.#unusedEntries(members, used), this.#settings));
+    for (const file of members) findings.push(...this.#unusedEntries(file));
     return { files: members.length, stores, buses, findings: findings.sort(compareFindings) };
   }
 
   #read(file: string): void {
-    if (this.#unread.delete(file)) this.#library.take(file);
+    if (this.#unread.delete(file)) this.#change(file, () => this.#library.take(file));
+  }
+
+  /** Changes what is known of a file, and forgets stores that are not written any more. */
+  #change(file: string, change: () => void): void {
+    const before = this.#units.keysOf(file);
+    change();
+    const after = new Set(this.#units.keysOf(file));
+    for (const key of before) if (!after.has(key)) this.#units.forget(key);
   }
 
   #release(file: string, keys: readonly string[]): void {
@@ -219,22 +235,22 @@ export class Project {
     return findings;
   }
 
-  #unusedEntries(members: readonly string[], used: ReadonlySet<unknown>): TextReport[] {
+  /** Entries of a member's catalogue that no store uses; only known once every member was read. */
+  #unusedEntries(file: string): Finding[] {
+    if (this.#unread.size || !this.#members.has(file) || !this.#units.any) return [];
+    const catalogue = this.#library.entry(file)?.catalogue;
     const reports: TextReport[] = [];
-    for (const file of members) {
-      const catalogue = this.#library.entry(file)?.catalogue;
-      for (const [what, entries] of [
-        ['cable', catalogue?.cables],
-        ['device', catalogue?.devices],
-      ] as const) {
-        for (const entry of entries?.values() ?? []) {
-          if (used.has(entry)) continue;
-          const message = `no store that was checked uses ${what} ${entry.name}; keep it for others, or remove it`;
-          reports.push({ rule: 'unused-entry', message, place: entry.place, at: entry.name, unnecessary: true });
-        }
+    for (const [kind, entries] of [
+      ['cable', catalogue?.cables],
+      ['device', catalogue?.devices],
+    ] as const) {
+      for (const { name, place } of entries?.values() ?? []) {
+        if (this.#units.isUsed(file, `${kind} ${name}`)) continue;
+        const message = `no store that was checked uses ${kind} ${name}; keep it for others, or remove it`;
+        reports.push({ rule: 'unused-entry', message, place, at: name, unnecessary: true });
       }
     }
-    return reports;
+    return checkText(reports, this.#settings);
   }
 }
 

@@ -1,7 +1,7 @@
 /**
  * Which texts make which store, and the store that they make, built anew when a text that it depends on has changed.
  */
-import { type Cable, type Device, type Finding, ruleIds } from '@fieldpair/shared';
+import { type Finding, ruleIds } from '@fieldpair/shared';
 import { CatalogueScope } from '../build/scope.js';
 import { type BuiltStore, buildStore, type StorePart } from '../build/store.js';
 import type { Library } from './library.js';
@@ -13,13 +13,16 @@ export interface Unit {
   built: BuiltStore | undefined;
   readonly named: boolean;
   readonly buses: number;
-  readonly used: readonly (Cable | Device | undefined)[];
+  /** Catalogue entries that it uses, as keys of usage. */
+  readonly used: readonly string[];
   findings: readonly Finding[] | undefined;
 }
 
 export class StoreUnits {
   readonly #library: Library;
   readonly #units = new Map<string, Unit>();
+  /** How many stores use each catalogue entry, by where it is declared; follows #units. */
+  readonly #users = new Map<string, number>();
 
   constructor(library: Library) {
     this.#library = library;
@@ -28,6 +31,22 @@ export class StoreUnits {
   /** Forgets what the rules said; the stores stay. */
   forgetFindings(): void {
     for (const unit of this.#units.values()) unit.findings = undefined;
+  }
+
+  /** Whether any store that was looked at uses a catalogue entry of a file, named with its kind: `cable Pair22`. */
+  isUsed(file: string, entry: string): boolean {
+    return 0 < (this.#users.get(usageKey(file, entry)) ?? 0);
+  }
+
+  /** Whether any store was looked at. */
+  get any(): boolean {
+    return 0 < this.#units.size;
+  }
+
+  /** Forgets a store that is no longer written anywhere. */
+  forget(key: string): void {
+    this.#count(this.#units.get(key), -1);
+    this.#units.delete(key);
   }
 
   /** What is known of a store, if anything; not computed. */
@@ -96,9 +115,17 @@ export class StoreUnits {
       built,
       named: built !== undefined,
       buses: built?.store.buses.length ?? 0,
-      used: parts.flatMap(({ scope }) => [...scope.used.values()]),
+      used: [
+        ...new Set(
+          parts.flatMap(({ scope }) =>
+            [...scope.used].flatMap(([name, entry]) => (entry ? usageKey(entry.place.file, name) : [])),
+          ),
+        ),
+      ],
       findings: undefined,
     };
+    this.#count(known, -1);
+    this.#count(unit, 1);
     this.#units.set(key, unit);
     return unit;
   }
@@ -108,7 +135,13 @@ export class StoreUnits {
     if (unit?.named) unit.built ??= buildStore(this.partsOf(key), ruleIds);
     return unit;
   }
+
+  #count(unit: Unit | undefined, step: number): void {
+    for (const entry of unit?.used ?? []) this.#users.set(entry, (this.#users.get(entry) ?? 0) + step);
+  }
 }
+
+const usageKey = (file: string, entry: string) => `${file}\n${entry}`;
 
 export const sameNumbers = (left: readonly number[], right: readonly number[]) =>
   left.length === right.length && left.every((number, index) => number === right[index]);

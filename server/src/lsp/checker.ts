@@ -112,12 +112,22 @@ export class Checker {
         }
       }
     }
+    this.#refreshCatalogues();
     this.#last = { milliseconds: Math.round(performance.now() - this.#began), at: new Date().toISOString() };
     this.#began = undefined;
     this.#tell(false);
     const waiting = this.#waiting;
     this.#waiting = [];
     for (const done of waiting) done();
+  }
+
+  /** Whether stores use what a catalogue declares is known only now, after all of them. */
+  #refreshCatalogues(): void {
+    const { desk } = this.#host;
+    for (const file of desk.project.catalogueFiles()) {
+      const told = this.#checked.get(file)?.findings.info;
+      if (told !== undefined && told !== countsOf(openFindings(desk, file)).info) this.#check(file);
+    }
   }
 
   #check(file: string): void {

@@ -20,7 +20,7 @@ describe('fieldpair check', () => {
   });
 
   it('fails from the severity on that was asked for', async () => {
-    const unused = sandbox({ 'x.pair': 'cable Spare1 {\n  conductor 22 AWG\n}\n' });
+    const unused = sandbox({ 'x.pair': 'cable Spare1 {\n  conductor 22 AWG\n}\nstore northgate {\n}\n' });
     const statuses = [];
     for (const severity of ['error', 'warning', 'info']) {
       statuses.push((await unused.run('check', '--fail-on', severity, 'x.pair')).status);
