@@ -50,7 +50,14 @@ function tokensOf(text: string): Token[] {
     for (const kind of ['comment', 'text', 'number', 'word', 'sign'] as const) {
       const found = groups[kind];
       if (found === undefined) continue;
-      tokens.push({ kind, text: found.trimEnd().replace(/\r\n?/g, '\n').replace(/[ \t]+$/gm, ''), lines });
+      tokens.push({
+        kind,
+        text: found
+          .trimEnd()
+          .replace(/\r\n?/g, '\n')
+          .replace(/[ \t]+$/gm, ''),
+        lines,
+      });
     }
     lines = 0;
   }
