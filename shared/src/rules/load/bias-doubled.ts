@@ -1,6 +1,7 @@
 import { severityOf } from '../../limits/limit.js';
 import { biasLimit } from '../../limits/load.js';
 import type { BusRule } from '../rule.js';
+import { loadExample } from './example.js';
 
 /** Places that bias, against the number that the kind allows. */
 export const biasDoubled: BusRule = {
@@ -31,75 +32,8 @@ export const biasDoubled: BusRule = {
     why: 'Each bias network loads every driver, and together they hold the idle level so hard that a driver may not overcome it.',
     field: 'Idle levels well above 0.5 V; far devices stop answering when another biased device is connected.',
     mend: 'Keep one bias, at the head, and take out or switch off the others.',
-    bad: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    40 ft to a : Board address 1
-    40 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-    bias at head 560 ohm
-    bias at b 560 ohm
-  }
-}
-`,
-    good: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    40 ft to a : Board address 1
-    40 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-    bias at head 560 ohm
-  }
-}
-`,
+    bad: loadExample({ more: ['bias at head 560 ohm', 'bias at n2 560 ohm'] }),
+    good: loadExample({ more: ['bias at head 560 ohm'] }),
     sources: ['MODBUS over Serial Line V1.02, 3.4.6', 'from memory of ASHRAE 135 clause 9: one or two sets'],
     since: '0.1.0',
   },

@@ -1,5 +1,6 @@
 import { ohms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
+import { loadExample } from './example.js';
 
 /** Keeps 200 mV on two terminators of 120 ohm with a full load, and is inside the 450 to 650 ohm of Modbus. */
 const usualBias = ohms(510);
@@ -40,75 +41,8 @@ export const biasMissing: BusRule = {
     field:
       'Phantom characters between frames, first bytes lost, errors that vanish when a service tool with its own bias is plugged in.',
     mend: 'Bias at one place, usually the head: one resistor from plus up to 5 V, one from minus down to common.',
-    bad: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-    bias needed
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    40 ft to a : Board address 1
-    40 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-  }
-}
-`,
-    good: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-    bias needed
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    40 ft to a : Board address 1
-    40 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-    bias at head 510 ohm
-  }
-}
-`,
+    bad: loadExample({ needsBias: true }),
+    good: loadExample({ needsBias: true, more: ['bias at head 510 ohm'] }),
     sources: ['MODBUS over Serial Line V1.02, 3.4.6'],
     since: '0.1.0',
   },

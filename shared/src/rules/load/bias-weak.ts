@@ -2,7 +2,7 @@ import { isUnknown } from '../../known.js';
 import { idleThreshold } from '../../limits/level.js';
 import { formatVolts, volts } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
-import { biasExample } from './example.js';
+import { loadExample } from './example.js';
 
 const threshold = volts(idleThreshold.value);
 
@@ -36,8 +36,8 @@ export const biasWeak: BusRule = {
     why: 'Bias and terminators divide the supply; many unit loads, long cable or a third terminator pull the idle level under 200 mV, where a receiver may read anything.',
     field: 'Phantom characters between frames although bias is fitted, worst at the landing furthest from it.',
     mend: 'Take bias resistors of a smaller value, within what the kind of bus allows, and see that just two terminators are on.',
-    bad: biasExample('1500 ohm'),
-    good: biasExample('510 ohm'),
+    bad: loadExample({ more: ['bias at head 1500 ohm'] }),
+    good: loadExample({ more: ['bias at head 510 ohm'] }),
     sources: ['TIA-485-A: receiver threshold of 200 mV', 'MODBUS over Serial Line V1.02, 3.4.6: 450 to 650 ohm'],
     since: '0.1.0',
   },

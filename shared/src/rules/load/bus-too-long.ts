@@ -2,6 +2,7 @@ import { lengthLimit } from '../../limits/length.js';
 import { severityOf } from '../../limits/limit.js';
 import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
+import { loadExample } from './example.js';
 
 /** All runs together, taps too, against the limit of the kind. A ring has its own finding first. */
 export const busTooLong: BusRule = {
@@ -26,72 +27,8 @@ export const busTooLong: BusRule = {
     field:
       'The far devices answer only sometimes, worse when it is warm or when many answer at once; near ones never fail.',
     mend: 'Take a shorter way, or divide the bus with a repeater; thicker cable helps the resistance but lifts no stated limit.',
-    bad: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    2100 ft to a : Board address 1
-    2210 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-  }
-}
-`,
-    good: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    40 ft to a : Board address 1
-    40 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-  }
-}
-`,
+    bad: loadExample({ runs: ['2100 ft', '2210 ft'] }),
+    good: loadExample(),
     sources: [
       'MODBUS over Serial Line V1.02, 3.4.3',
       'TIA/EIA-422-B annex A.1.1 (informative)',

@@ -3,7 +3,7 @@ import { leastDriverLoad } from '../../limits/level.js';
 import { biasLimit } from '../../limits/load.js';
 import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
-import { biasExample } from './example.js';
+import { loadExample } from './example.js';
 
 /**
  * What the head drives into, all resistors and loads of the bus together. A third terminator, a shape that is no chain
@@ -33,8 +33,8 @@ export const driverOverloaded: BusRule = {
     why: 'A driver gives its 1.5 V into 54 ohm, which is two terminators of 120 ohm with 32 unit loads. Into less it may give less, and the far receivers get what is left.',
     field: 'Levels under traffic are low at every point; the meter reads under 54 ohm across the unpowered pair.',
     mend: 'Use bias resistors of a larger value, within what the idle level allows, and terminators that match the cable.',
-    bad: biasExample('200 ohm'),
-    good: biasExample('510 ohm'),
+    bad: loadExample({ more: ['bias at head 200 ohm'] }),
+    good: loadExample({ more: ['bias at head 510 ohm'] }),
     sources: ['TIA-485-A: 1.5 V into 54 ohm, as quoted in application notes'],
     since: '0.1.0',
   },

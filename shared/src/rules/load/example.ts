@@ -1,48 +1,59 @@
-/** A small sound store whose bias is the only thing that its pages vary. */
-export const biasExample = (resistors: string): string => `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    40 ft to a : Board address 1
-    40 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-    bias at head ${resistors}
-  }
-}
-`;
+/** The stores that the pages of this folder show: small and sound but for what a page is about. */
 
-/** A store with so many devices, the head among them, whose loads nobody documented. */
-export function crowdExample(devices: number): string {
-  const runs = Array.from(
-    { length: devices - 1 },
-    (_, index) =>
-      `    10 ft to n${index + 1} : Board address ${index + 1}${index === devices - 2 ? ' terminate switch' : ''}`,
-  );
-  return biasExample('510 ohm')
-    .replaceAll('    load 1/8\n', '')
-    .replace('    bias at head 510 ohm\n', '')
-    .replace(/ {4}40 ft to a .*\n.*\n/, `${runs.join('\n')}\n`);
+interface Variation {
+  /** Unit load of every board; undefined leaves it unsaid, on the head too. */
+  readonly load?: string | undefined;
+  readonly rate?: string;
+  /** Lengths of the runs, one board each; the last one is terminated. */
+  readonly runs?: readonly string[];
+  readonly needsBias?: boolean;
+  /** Further statements of the bus. */
+  readonly more?: readonly string[];
 }
+
+export function loadExample(variation: Variation = {}): string {
+  const { rate = '19200', runs = ['40 ft', '40 ft'], needsBias = false, more = [] } = variation;
+  const load = 'load' in variation ? variation.load : '1/8';
+  const shares = (share: string | undefined) => (share === undefined ? [] : [`    load ${share}`]);
+  return `${[
+    'cable Pair22 {',
+    '  conductor 22 AWG stranded',
+    '  twisted pairs 1',
+    '  shield foil drain',
+    '  impedance 120 ohm',
+    '}',
+    'device Panel {',
+    '  role head',
+    '  port field : rs485 {',
+    '    terminals + "D+" - "D-" shield "SH"',
+    ...shares(load),
+    '    terminator switch 120 ohm',
+    '  }',
+    '}',
+    'device Board {',
+    '  port field : rs485 {',
+    '    terminals + "D+" - "D-" shield "SH"',
+    ...shares(load),
+    '    terminator switch 120 ohm',
+    '    address dial 1..247',
+    ...(needsBias ? ['    bias needed'] : []),
+    '  }',
+    '}',
+    'store northgate {',
+    '  node head : Panel',
+    `  bus cases : modbus-rtu ${rate} 8E1 on Pair22 {`,
+    '    from head terminate switch',
+    ...runs.map(
+      (length, at) =>
+        `    ${length} to n${at + 1} : Board address ${at + 1}${at === runs.length - 1 ? ' terminate switch' : ''}`,
+    ),
+    '    shield earthed at head',
+    '    colours + white - blue',
+    ...more.map((statement) => `    ${statement}`),
+    '  }',
+    '}',
+  ].join('\n')}\n`;
+}
+
+/** So many devices, the head among them. */
+export const crowd = (devices: number): string[] => Array.from({ length: devices - 1 }, () => '10 ft');

@@ -1,6 +1,7 @@
 import { lengthLimit, lengthTimesRate, slowRate } from '../../limits/length.js';
 import { bitsPerSecond, formatNumber, metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
+import { loadExample } from './example.js';
 
 /** Rates that serial devices offer, fastest first. */
 const usualRates = [115_200, 76_800, 57_600, 38_400, 19_200, 9600];
@@ -40,72 +41,8 @@ export const rateTooFastForLength: BusRule = {
     why: 'A long line rounds the edges: at a high rate a bit ends before its level has settled at the far end.',
     field: 'Checksum errors that come with the rate and go when it is lowered.',
     mend: 'Lower the rate on every device of the bus, or shorten it.',
-    bad: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 115200 8E1 on Pair22 {
-    from head terminate switch
-    2100 ft to a : Board address 1
-    1100 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-  }
-}
-`,
-    good: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    40 ft to a : Board address 1
-    40 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-  }
-}
-`,
+    bad: loadExample({ rate: '115200', runs: ['2100 ft', '1100 ft'] }),
+    good: loadExample(),
     sources: ['TIA/EIA-422-B annex A.1.1 (informative): length times rate up to 10^8 m bit/s'],
     since: '0.1.0',
   },

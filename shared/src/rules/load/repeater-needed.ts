@@ -1,7 +1,7 @@
 import { isUnknown } from '../../known.js';
 import { deviceLimit } from '../../limits/load.js';
 import type { BusRule } from '../rule.js';
-import { crowdExample } from './example.js';
+import { crowd, loadExample } from './example.js';
 
 /** Counts devices where their loads are not documented; where all are, load-over-budget speaks instead. */
 export const repeaterNeeded: BusRule = {
@@ -25,8 +25,8 @@ export const repeaterNeeded: BusRule = {
     why: 'Thirty-two devices of one unit load are what every driver carries. More are allowed where the documents of the devices show that their loads add up to no more; polarization costs four.',
     field: 'The bus grows unsure with each device that is added, first in the heat and at the far end.',
     mend: 'Write the load of each port in the catalogue, from its documents, or divide the bus with a repeater.',
-    bad: crowdExample(33),
-    good: crowdExample(31),
+    bad: loadExample({ load: undefined, runs: crowd(33) }),
+    good: loadExample({ load: undefined, runs: crowd(31) }),
     sources: ['MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6'],
     since: '0.1.0',
   },

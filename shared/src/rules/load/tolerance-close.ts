@@ -1,6 +1,7 @@
 import { lengthLimit } from '../../limits/length.js';
 import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
+import { loadExample } from './example.js';
 
 /** Within this share of a limit a change on site is likely to break it. Common practice, no published source. */
 const closeShare = 0.1;
@@ -25,72 +26,8 @@ export const toleranceClose: BusRule = {
     why: 'Planned lengths grow when cable is pulled: around a beam, down to a floor box, into a panel.',
     field: 'Nothing yet; the next case that is added may be the one too many.',
     mend: 'Leave slack in the plan, or note the built lengths as they are pulled.',
-    bad: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    2100 ft to a : Board address 1
-    1700 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-  }
-}
-`,
-    good: `cable Pair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-}
-device Panel {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1
-    terminator switch 120 ohm
-  }
-}
-device Board {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    load 1/8
-    terminator switch 120 ohm
-    address dial 1..247
-  }
-}
-store northgate {
-  node head : Panel
-  bus cases : modbus-rtu 19200 8E1 on Pair22 {
-    from head terminate switch
-    40 ft to a : Board address 1
-    40 ft to b : Board address 2 terminate switch
-    shield earthed at head
-    colours + white - blue
-  }
-}
-`,
+    bad: loadExample({ runs: ['2100 ft', '1700 ft'] }),
+    good: loadExample(),
     sources: ['common practice, no published source'],
     since: '0.1.0',
   },
