@@ -16,6 +16,7 @@ rmSync(copy, { recursive: true, force: true });
 mkdirSync(copy, { recursive: true });
 const leftOut = new Set(['node_modules', 'src'].map((name) => `${root}extension/${name}`));
 cpSync(`${root}extension`, copy, { recursive: true, filter: (path) => !leftOut.has(path) && !path.endsWith('.vsix') });
+cpSync(`${root}shared/rules`, `${copy}/rules`, { recursive: true });
 for (const name of ['LICENSE', 'CHANGELOG.md']) {
   copyFileSync(`${root}${name}`, `${copy}/${name}`);
 }

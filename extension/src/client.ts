@@ -1,7 +1,7 @@
 /** The connection to the language server: one server for all folders of a window, started anew after a crash. */
-import { type Disposable, EventEmitter, type ExtensionContext, window, workspace } from 'vscode';
+import { type Disposable, EventEmitter, type ExtensionContext, Uri, window, workspace } from 'vscode';
 import { LanguageClient, type LanguageClientOptions, State, TransportKind } from 'vscode-languageclient/node';
-import type { ServerNotifications, ServerRequests } from '../../server/src/protocol.js';
+import type { InitializationOptions, ServerNotifications, ServerRequests } from '../../server/src/protocol.js';
 
 /** Milliseconds in which the restarts after a crash have either succeeded or been given up. */
 const settlingTime = 3000;
@@ -11,6 +11,7 @@ export type ServerState = 'starting' | 'running' | 'stopped';
 export class Client implements Disposable {
   readonly log = window.createOutputChannel('Fieldpair', { log: true });
   readonly #serverFile: string;
+  readonly #rulePages: string;
   readonly #watcher = workspace.createFileSystemWatcher('**/*.pair');
   readonly #onState = new EventEmitter<ServerState>();
   readonly #onStatus = new EventEmitter<ServerNotifications['fieldpair/status']>();
@@ -21,6 +22,7 @@ export class Client implements Disposable {
 
   constructor(context: ExtensionContext) {
     this.#serverFile = context.asAbsolutePath('dist/server.cjs');
+    this.#rulePages = `${Uri.joinPath(context.extensionUri, 'rules').toString()}/`;
   }
 
   /** Starts the server. When that fails, the user has been told, and `restart` may be tried. */
@@ -77,6 +79,7 @@ export class Client implements Disposable {
         { scheme: 'file', language: 'fieldpair' },
         { scheme: 'untitled', language: 'fieldpair' },
       ],
+      initializationOptions: { rulePages: this.#rulePages } satisfies InitializationOptions,
       synchronize: { fileEvents: this.#watcher },
       outputChannel: this.log,
     };

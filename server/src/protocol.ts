@@ -31,6 +31,12 @@ export interface ServerNotifications {
   'fieldpair/status': CheckStatus;
 }
 
+/** What a client may tell the server at its start. */
+export interface InitializationOptions {
+  /** The start of the URIs of the rules' pages, with its slash; the id and `.md` follow. */
+  readonly rulePages: string;
+}
+
 export interface FiguresParams {
   readonly uri: string;
   readonly position: Position;

@@ -17,6 +17,8 @@ export interface BusInStore {
 
 export class Desk {
   readonly project: Project;
+  /** Where the pages of the rules are, as the start of a URI; unset where the editor has none. */
+  rulePages: string | undefined;
   #settings = defaultEditorSettings;
   readonly #documents = new WeakMap<SourceText, TextDocument>();
   #studies = new WeakMap<Bus, BusStudy>();

@@ -25,6 +25,7 @@ export function diagnosticOf(desk: Desk, finding: Finding): Diagnostic {
     source: 'fieldpair',
     message: finding.message,
   };
+  if (desk.rulePages !== undefined) diagnostic.codeDescription = { href: `${desk.rulePages}${finding.rule}.md` };
   if (finding.related.length) {
     diagnostic.relatedInformation = finding.related.map(({ message, place }) => ({
       message,

@@ -14,6 +14,7 @@ interface Told {
   readonly diagnostics: readonly {
     readonly code: string;
     readonly message: string;
+    readonly codeDescription: { readonly href: string };
     readonly range: { readonly start: { readonly line: number; readonly character: number } };
   }[];
 }
@@ -42,11 +43,15 @@ async function toldByServer(folder: string): Promise<string[]> {
     await client.sendRequest('initialize', {
       processId: process.pid,
       rootUri: null,
+      initializationOptions: { rulePages: 'file:///pages/' },
       capabilities: { workspace: { configuration: true, workspaceFolders: true } },
       workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'samples' }],
     });
     await client.sendNotification('initialized', {});
     await client.sendRequest('fieldpair/checkWorkspace');
+    for (const { code, codeDescription } of [...published.values()].flat()) {
+      expect(codeDescription.href).toBe(`file:///pages/${code}.md`);
+    }
     return [...published].flatMap(([uri, diagnostics]) =>
       diagnostics.map(
         ({ code, message, range: { start } }) =>

@@ -3,7 +3,14 @@ import { Project } from '@fieldpair/language';
 import { createEditorServices, Desk, figuresPage } from '@fieldpair/language/services';
 import { startLanguageServer } from 'langium/lsp';
 import { type ClientCapabilities, type Connection, DidChangeConfigurationNotification } from 'vscode-languageserver';
-import type { Figures, FiguresParams, ServerNotifications, ServerRequests, WorkspaceCheck } from '../protocol.js';
+import type {
+  Figures,
+  FiguresParams,
+  InitializationOptions,
+  ServerNotifications,
+  ServerRequests,
+  WorkspaceCheck,
+} from '../protocol.js';
 import { Checker } from './checker.js';
 import { disk, fileOf } from './disk.js';
 import { readSettings } from './settings.js';
@@ -32,8 +39,10 @@ export function serve(connection: Connection): void {
   });
 
   let client: ClientCapabilities['workspace'];
-  services.lsp.LanguageServer.onInitialize(({ workspaceFolders, capabilities }) => {
+  services.lsp.LanguageServer.onInitialize(({ workspaceFolders, capabilities, initializationOptions }) => {
     client = capabilities.workspace;
+    const { rulePages } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
+    if (typeof rulePages === 'string') desk.rulePages = rulePages;
     texts.folders = workspaceFolders?.map(({ uri }) => uri) ?? [];
   });
 
