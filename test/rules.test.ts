@@ -1,8 +1,8 @@
 /** What every rule promises: its page, its examples, and fixes that mend without breaking. */
 import { type Finding, rules, severities } from '@fieldpair/shared';
 import { describe, expect, it } from 'vitest';
-import { textChangesFor } from '../language/src/edit/text-changes.js';
 import { projectOf } from '../language/src/testing/check-text.js';
+import { fixText } from '../language/src/testing/fix-text.js';
 
 /** Import rules need a second file; it is there for all examples. */
 const others = { 'other.pair': 'import "circle.pair"\n', 'circle.pair': 'import "other.pair"\n' };
@@ -10,18 +10,6 @@ const others = { 'other.pair': 'import "circle.pair"\n', 'circle.pair': 'import 
 function findingsOf(text: string): Finding[] {
   const project = projectOf({ ...others, 'test.pair': text });
   return project.check().findings.filter(({ place, waived }) => place.file === 'test.pair' && !waived);
-}
-
-/** The text with one fix applied. */
-function fixed(text: string, finding: Finding, fix: number): string {
-  const project = projectOf({ ...others, 'test.pair': text });
-  const store = project.storesOf('test.pair').find(({ name }) => name === finding.store);
-  const edits = finding.fixes()[fix]?.edits ?? [];
-  let result = text;
-  for (const change of textChangesFor(store, edits, (file) => project.textOf(file)).reverse()) {
-    result = result.slice(0, change.start) + change.text + result.slice(change.end);
-  }
-  return result;
 }
 
 const counts = (findings: readonly Finding[]) => {
@@ -64,7 +52,7 @@ describe.each(rules.filter(({ id }) => !beyondText.has(id)))('$id', ({ id, expla
     const finding = before.find(({ rule }) => rule === id);
     const known = counts(before);
     for (const [index, { title }] of (finding?.fixes() ?? []).entries()) {
-      const after = counts(findingsOf(fixed(explanation.bad, finding as Finding, index)));
+      const after = counts(findingsOf(fixText(explanation.bad, finding as Finding, index, others)));
       expect(after[id], title).toBeUndefined();
       // A fix that leaves a catalogue entry unused is right to do so.
       after['unused-entry'] = 0;

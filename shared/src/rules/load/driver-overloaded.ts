@@ -1,20 +1,19 @@
 import type { BusStudy } from '../../figures/study.js';
 import { isUnknown } from '../../known.js';
 import { leastDriverLoad } from '../../limits/level.js';
-import { biasLimit } from '../../limits/load.js';
+import { biasLimit, unitLoadLimit } from '../../limits/load.js';
+import { unitLoadResistance } from '../../physics/loads.js';
 import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { loadExample } from './example.js';
-
-/** Across the pair, one unit load to common on each line looks like two in series (TIA-485-A: about 12 kohm each). */
-const unitLoadAcross = 24_000;
 
 /**
  * All resistances of a bus in one point. The cable between them only adds to what the head drives into, so a bus whose
  * lumped load is enough need not be solved.
  */
 function lumpedLoad({ bus, unitLoads }: BusStudy): number {
-  let conductance = isUnknown(unitLoads) ? Number.POSITIVE_INFINITY : unitLoads / unitLoadAcross;
+  // To common from each line, so two in series across the pair.
+  let conductance = isUnknown(unitLoads) ? Number.POSITIVE_INFINITY : unitLoads / (2 * unitLoadResistance);
   for (const { terminations } of bus.landings) {
     for (const { resistance, capacitance } of terminations)
       if (capacitance === undefined) conductance += 1 / resistance;
@@ -37,7 +36,7 @@ export const driverOverloaded: BusRule = {
     if (bus.damaged || !shape.ends || !head) return;
     const places = bus.landings.reduce((sum, { terminations }) => sum + terminations.length, 0);
     if (places > 2 || bus.biases.length > (biasLimit(bus.kind)?.value ?? bus.biases.length)) return;
-    if (!isUnknown(study.unitLoads) && study.unitLoads > 32) return;
+    if (!isUnknown(study.unitLoads) && unitLoadLimit.value < study.unitLoads) return;
     if (leastDriverLoad.value <= lumpedLoad(study)) return;
     const load = study.meter[head.index];
     if (!load || isUnknown(load) || leastDriverLoad.value <= load.nominal) return;
