@@ -7,6 +7,8 @@
 
 export * from './check.js';
 export * from './figures/bus-figures.js';
+export * from './figures/page/bus-page.js';
+export * from './figures/page/words.js';
 export * from './figures/shape.js';
 export * from './figures/study.js';
 export * from './figures/summary.js';
@@ -22,6 +24,7 @@ export * from './physics/conductor.js';
 export * from './physics/modbus.js';
 export * from './physics/tolerance.js';
 export * from './physics/transceiver.js';
+export * from './plain-text.js';
 export * from './ports.js';
 export * from './quantity.js';
 export * from './rules/index.js';

@@ -1,17 +1,21 @@
 /** What hovers say about a bus, its landings and its runs, all taken from the bus's study. */
 import {
   type BusStudy,
-  formatOhms,
+  endsText,
   isUnknown,
+  kindText,
   type Landing,
   type LandingIndex,
   ohms,
+  ohmsText,
   type Run,
   rs485Kinds,
+  secondsText,
   summary,
+  voltsText,
 } from '@fieldpair/shared';
 import { documented } from './hover-catalogue.js';
-import { endsText, kindText, literal, ohmsText, rangeText, secondsText, terminationText, voltsText } from './words.js';
+import { literal, terminationText } from './words.js';
 
 export function runFacts(study: BusStudy, run: Run): string[] {
   const { bus, shape } = study;
@@ -28,7 +32,7 @@ export function runFacts(study: BusStudy, run: Run): string[] {
   const both = isUnknown(one)
     ? one
     : { nominal: ohms(2 * one.nominal), low: ohms(2 * one.low), high: ohms(2 * one.high) };
-  rows.push(`resistance out and back: ${rangeText(both, formatOhms)}`);
+  rows.push(`resistance out and back: ${ohmsText(both)}`);
   rows.push(`delay: ${secondsText(study.runDelay(run))}`);
   return [...facts, list(rows)];
 }

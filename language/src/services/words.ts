@@ -1,48 +1,5 @@
-/** Figures as people read them, for hovers, lenses and the page of figures. */
-import {
-  type BusStudy,
-  formatOhms,
-  formatSeconds,
-  formatVolts,
-  isUnknown,
-  type Known,
-  type Landing,
-  type Ohms,
-  type Range,
-  type Seconds,
-  type Volts,
-} from '@fieldpair/shared';
-
-/** `61.8 ohm (60.1 to 63.4 ohm)`, or why it is unknown. */
-export function rangeText<T extends number>(range: Known<Range<T>>, format: (value: T) => string): string {
-  if (isUnknown(range)) return `unknown: ${range.unknown}`;
-  const nominal = format(range.nominal);
-  const low = format(range.low);
-  const high = format(range.high);
-  return low === high ? nominal : `${nominal} (${low} to ${high})`;
-}
-
-export const ohmsText = (value: Known<Range<Ohms>>) => rangeText(value, formatOhms);
-export const voltsText = (value: Known<Range<Volts>>) => rangeText(value, formatVolts);
-export const secondsText = (value: Known<Seconds>) =>
-  isUnknown(value) ? `unknown: ${value.unknown}` : formatSeconds(value);
-
-export function kindText({ bus }: BusStudy): string {
-  const rate = bus.rate ? ` ${bus.rate.value}` : '';
-  const format = bus.format
-    ? ` ${bus.format.value.dataBits}${bus.format.value.parity}${bus.format.value.stopBits}`
-    : '';
-  return `${bus.kind ?? 'unknown kind'}${rate}${format}`;
-}
-
-/** `head.field2 and caseA2`, or what the bus is instead of a plain chain. */
-export function endsText({ bus, shape }: BusStudy): string {
-  const names = shape.ends?.map((end) => bus.landings[end]?.name ?? '');
-  if (names) return `ends at ${names.join(' and ')}`;
-  if (shape.components.length > 1) return `in ${shape.components.length} separate pieces`;
-  if (shape.closing.length) return 'a ring, without ends';
-  return shape.branches.length ? 'branched, without two plain ends' : 'one landing, without ends';
-}
+/** Short texts of hovers and lenses, and how the text of a user goes into Markdown. */
+import { type BusStudy, endsText, formatOhms, type Landing } from '@fieldpair/shared';
 
 export function summaryText(study: BusStudy): string {
   const count = study.bus.landings.length;

@@ -1,4 +1,6 @@
 /** The command line: arguments in, exit status out. Nothing that a user does ends in a stack trace. */
+
+import { plainLine } from '@fieldpair/shared';
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.js';
 import { addExplain } from './commands/explain.js';
@@ -7,7 +9,6 @@ import { addFix } from './commands/fix.js';
 import { addFormat } from './commands/format.js';
 import { addServe } from './commands/serve.js';
 import { CommandFailure, exitStatus } from './failure.js';
-import { plainLine } from './plain-text.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
 

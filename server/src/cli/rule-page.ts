@@ -1,6 +1,5 @@
 /** The page of a rule, from what the rule's own file says of it. */
-import { busKinds, type Rule } from '@fieldpair/shared';
-import { wrapped } from './plain-text.js';
+import { busKinds, type Rule, wrapped } from '@fieldpair/shared';
 import { type Paint, painter } from './terminal.js';
 
 type Section =

@@ -1,6 +1,6 @@
 /** `fieldpair check`: all rules on files and folders. */
 import { Project } from '@fieldpair/language';
-import { ruleById, type Severity, severities } from '@fieldpair/shared';
+import { counted, ruleById, type Severity, severities } from '@fieldpair/shared';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { NodeFiles } from '../../files/node-files.js';
 import { pairFiles } from '../../files/pair-files.js';
@@ -11,7 +11,6 @@ import { checkJunit } from '../formats/check-junit.js';
 import { checkSarif } from '../formats/check-sarif.js';
 import { checkText } from '../formats/check-text.js';
 import type { CheckFormat } from '../formats/format.js';
-import { counted } from '../plain-text.js';
 import { Progress } from '../progress.js';
 import { checkReport } from '../report/check-report.js';
 import { reaches } from '../report/fail-on.js';

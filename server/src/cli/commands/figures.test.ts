@@ -70,11 +70,11 @@ describe('fieldpair figures', () => {
     expect(rows[5]?.slice(6, 8)).toEqual(["'=1+1", '2']);
   });
 
-  it('shows a table for each bus in text', async () => {
+  it('shows a page for each bus in text', async () => {
     const text = await figuresOf('text');
-    expect(text).toMatch(/^store northgate\n {2}bus cases {2}modbus-rtu\n {4}length 150 m; ends: head and caseB\n/);
-    expect(text).toMatch(/^ {4}caseB +14 +150 m /m);
-    expect(text).toMatch(/^ {4}unknown: the cable of the run from head to =1\+1$/m);
+    expect(text).toMatch(/^northgate, bus cases\n\nkind +modbus-rtu 19200 8E1\n/);
+    expect(text).toMatch(/^caseB +14 +150 m /m);
+    expect(text).toMatch(/^meter, .*delay unknown: the cable of the run from head to =1\+1$/m);
   });
 
   it('counts a store once that several files continue', async () => {
@@ -83,8 +83,8 @@ describe('fieldpair figures', () => {
     expect(JSON.parse(out).stores).toHaveLength(1);
   });
 
-  it('says when there is no store', async () => {
+  it('says when there is no bus', async () => {
     const { status, out } = await sandbox({ 'x.pair': 'cable Spare1 {\n}\n' }).run('figures', '.');
-    expect({ status, out }).toEqual({ status: 0, out: 'There is no store in these files.\n' });
+    expect({ status, out }).toEqual({ status: 0, out: 'There is no bus in these files.\n' });
   });
 });

@@ -1,6 +1,6 @@
 /** `fieldpair figures`: the computed numbers of files and folders, bus by bus and landing by landing. */
 import { Project } from '@fieldpair/language';
-import { createStudy, type Store } from '@fieldpair/shared';
+import { counted, createStudy, type Store } from '@fieldpair/shared';
 import { type Command, Option } from 'commander';
 import { NodeFiles } from '../../files/node-files.js';
 import { pairFiles } from '../../files/pair-files.js';
@@ -9,7 +9,6 @@ import { figuresCsv } from '../formats/figures-csv.js';
 import { figuresJson } from '../formats/figures-json.js';
 import { figuresText } from '../formats/figures-text.js';
 import type { FiguresFormat } from '../formats/format.js';
-import { counted } from '../plain-text.js';
 import { Progress } from '../progress.js';
 import type { Terminal } from '../terminal.js';
 import { addFile } from './add-file.js';

@@ -1,13 +1,13 @@
 /** `fieldpair fix`: applies the fixes that need no decision. */
 import { writeFileSync } from 'node:fs';
 import { applyChanges, Project, safeChanges } from '@fieldpair/language';
+import { counted, plainLine } from '@fieldpair/shared';
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import { createTwoFilesPatch } from 'diff';
 import { fileProblem, NodeFiles } from '../../files/node-files.js';
 import { pairFiles, shownPath } from '../../files/pair-files.js';
 import { CommandFailure, exitStatus } from '../failure.js';
-import { counted, plainLine } from '../plain-text.js';
 import type { Terminal } from '../terminal.js';
 import { takeRule } from './check.js';
 

@@ -1,11 +1,11 @@
 /** `fieldpair format`: lays out the text of files, or says which are not laid out. */
 import { writeFileSync } from 'node:fs';
 import { formatText } from '@fieldpair/language';
+import { counted, plainLine } from '@fieldpair/shared';
 import type { Command } from 'commander';
 import { fileProblem } from '../../files/node-files.js';
 import { pairFiles, shownPath, textOrFailure } from '../../files/pair-files.js';
 import { CommandFailure, exitStatus } from '../failure.js';
-import { counted, plainLine } from '../plain-text.js';
 import type { Terminal } from '../terminal.js';
 
 interface FormatOptions {

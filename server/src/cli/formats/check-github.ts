@@ -2,7 +2,7 @@
  * A check as annotations on GitHub: "Workflow commands for GitHub Actions", sections on setting an error, a warning
  * and a notice message. The runner decodes `%25`, `%0D` and `%0A` everywhere, and `%3A` and `%2C` in properties.
  */
-import { counted } from '../plain-text.js';
+import { counted } from '@fieldpair/shared';
 import type { ReportedFinding } from '../report/check-report.js';
 import type { CheckFormat } from './format.js';
 

@@ -1,6 +1,6 @@
 /** A check for people: by file, each finding with the line that it is about, the count at the end. */
 import type { Severity } from '@fieldpair/shared';
-import { counted, plainLine, shownWidth } from '../plain-text.js';
+import { counted, plainLine, shownWidth } from '@fieldpair/shared';
 import type { CheckReport, ReportedFinding, Span } from '../report/check-report.js';
 import { type Paint, painter } from '../terminal.js';
 import type { CheckFormat } from './format.js';

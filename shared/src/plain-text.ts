@@ -1,4 +1,4 @@
-/** Text from files and file names, made fit for a terminal. */
+/** Text from files and file names, made fit for a terminal or a page in a fixed-width font. */
 
 /**
  * Characters that move the cursor, change colours or turn the direction of writing. A file must not be able to make a
@@ -44,3 +44,13 @@ export function wrapped(text: string, width: number): string[] {
 
 /** `1 error`, `2 errors`. */
 export const counted = (count: number, one: string, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
+
+/** Rows as lines of text for a fixed-width font: columns two spaces apart, each as wide as its widest cell. */
+export function tableLines(rows: readonly (readonly string[])[]): string[] {
+  const widths: number[] = [];
+  for (const row of rows) {
+    for (const [column, cell] of row.entries()) widths[column] = Math.max(widths[column] ?? 0, shownWidth(cell));
+  }
+  const padded = (cell: string, column: number) => cell + ' '.repeat(widths[column]! - shownWidth(cell));
+  return rows.map((row) => row.map(padded).join('  ').trimEnd());
+}

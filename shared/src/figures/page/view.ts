@@ -1,0 +1,92 @@
+/**
+ * What the page of figures shows of a bus beside its limits, by kind of bus.
+ *
+ * To show another figure of a kind, add a fact or a column here; the page in the editor and `fieldpair figures` follow.
+ */
+import type { BusKind, Landing } from '../../network.js';
+import { pollCycle, usualPoll } from '../../physics/modbus.js';
+import { tokenCycle } from '../../physics/mstp.js';
+import { formatSeconds, type Seconds } from '../../quantity.js';
+import { type BusStudy, isUnknown, type Known } from '../study.js';
+import { ohmsText, secondsText, voltsText } from './words.js';
+
+/** A figure of the whole bus: its name and its value as a person reads it. */
+export type Fact = readonly [name: string, value: string];
+
+/** A figure of each landing. */
+export interface LandingColumn {
+  readonly title: string;
+  /** A clause that can follow the title and a colon: `across the pair, everything connected, nothing powered`. */
+  readonly meaning?: string;
+  cell(study: BusStudy, landing: Landing): Known<string>;
+}
+
+export interface FiguresView {
+  /** Facts beyond kind, cable, length and shape, which every bus has. */
+  facts(study: BusStudy): readonly Fact[];
+  /** Columns beyond landing, address and distance, which every bus has. */
+  readonly columns: readonly LandingColumn[];
+}
+
+/** A figure shown by `text` where it is known. */
+const shown = <T extends object | number>(figure: Known<T>, text: (known: T) => string): Known<string> =>
+  isUnknown(figure) ? figure : text(figure as T);
+
+const delay: LandingColumn = {
+  title: 'delay',
+  meaning: 'what the wave takes from the first landing',
+  cell: (study, { index }) => shown(study.delay[index]!, secondsText),
+};
+
+/** The pair of an RS-485 bus. */
+const pair: FiguresView = {
+  facts: (study) => [['loop resistance', ohmsText(study.loopResistance)], ...cycleFact(study)],
+  columns: [
+    {
+      title: 'meter',
+      meaning: 'an ohmmeter across the pair, everything connected, nothing powered',
+      cell: (study, { index }) => shown(study.meter[index]!, ohmsText),
+    },
+    {
+      title: 'idle',
+      meaning: 'plus against minus while nobody drives',
+      cell: (study, { index }) => shown(study.idle[index]!, voltsText),
+    },
+    {
+      title: 'driven',
+      meaning: 'the same while the head drives against the bias with the least that a driver must give',
+      cell: (study, { index }) => shown(study.driven[index]!, voltsText),
+    },
+    delay,
+  ],
+};
+
+/** Any other kind: what its cable alone tells. */
+const cableAlone: FiguresView = {
+  facts: (study) => [['loop resistance', ohmsText(study.loopResistance)]],
+  columns: [delay],
+};
+
+const views: Readonly<Partial<Record<BusKind, FiguresView>>> = {
+  rs485: pair,
+  'modbus-rtu': pair,
+  'bacnet-mstp': pair,
+  'peer-485': pair,
+};
+
+export const viewOf = (kind: BusKind | undefined): FiguresView => (kind && views[kind]) ?? cableAlone;
+
+/** How long one round of the bus takes, where its protocol tells. */
+function cycleFact({ bus, heads }: BusStudy): Fact[] {
+  const rate = bus.rate?.value;
+  if (rate === undefined || !(0 < rate)) return [];
+  if (bus.kind === 'modbus-rtu') {
+    const polled = bus.landings.filter((landing) => landing.node && !heads.includes(landing)).length;
+    const { registers, replyDelay } = usualPoll;
+    const assumed = `${registers} registers each, ${formatSeconds(replyDelay)} to answer`;
+    return [['poll cycle', `${formatSeconds(pollCycle(rate, polled))} for ${polled} devices (${assumed})`]];
+  }
+  if (bus.kind !== 'bacnet-mstp') return [];
+  const masters = bus.landings.filter(({ address }) => address).length;
+  return [['token cycle', `${formatSeconds(tokenCycle(rate, masters) as Seconds)} for ${masters} masters`]];
+}

@@ -1,0 +1,35 @@
+/** Figures as people read them, the same in hovers, on the page of figures and in the terminal. */
+import { formatOhms, formatSeconds, formatVolts, type Ohms, type Seconds, type Volts } from '../../quantity.js';
+import { type BusStudy, isUnknown, type Known, type Range } from '../study.js';
+
+/** `61.8 ohm (60.1 to 63.4 ohm)`, one value where tolerances do not show, or why it is unknown. */
+export function rangeText<T extends number>(range: Known<Range<T>>, format: (value: T) => string): string {
+  if (isUnknown(range)) return `unknown: ${range.unknown}`;
+  const [nominal, low, high] = [format(range.nominal), format(range.low), format(range.high)];
+  if (low === high) return nominal;
+  const unit = / \D+$/.exec(high)?.[0];
+  return `${nominal} (${unit !== undefined && low.endsWith(unit) ? low.slice(0, -unit.length) : low} to ${high})`;
+}
+
+export const ohmsText = (value: Known<Range<Ohms>>) => rangeText(value, formatOhms);
+export const voltsText = (value: Known<Range<Volts>>) => rangeText(value, formatVolts);
+export const secondsText = (value: Known<Seconds>) =>
+  isUnknown(value) ? `unknown: ${value.unknown}` : formatSeconds(value);
+
+/** `modbus-rtu 19200 8E1`, as far as the bus says. */
+export function kindText({ bus }: BusStudy): string {
+  const rate = bus.rate ? ` ${bus.rate.value}` : '';
+  const format = bus.format
+    ? ` ${bus.format.value.dataBits}${bus.format.value.parity}${bus.format.value.stopBits}`
+    : '';
+  return `${bus.kind ?? 'unknown kind'}${rate}${format}`;
+}
+
+/** `ends at head.field2 and caseA2`, or what the bus is instead of a plain chain. */
+export function endsText({ bus, shape }: BusStudy): string {
+  const names = shape.ends?.map((end) => bus.landings[end]!.name);
+  if (names) return `ends at ${names.join(' and ')}`;
+  if (shape.components.length > 1) return `in ${shape.components.length} separate pieces`;
+  if (shape.closing.length) return 'a ring, without ends';
+  return shape.branches.length ? 'branched, without two plain ends' : 'one landing, without ends';
+}
