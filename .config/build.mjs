@@ -2,11 +2,12 @@
  * Bundles the three programs:
  * - `server/dist/cli.js`, the command line, in chunks, so that a command loads only what it uses;
  * - `server/dist/server.cjs`, the language server, for `fieldpair serve` and for any editor;
- * - `extension/dist/extension.cjs` with its own copy of the server, both minified for the package.
+ * - `extension/dist/extension.cjs` with its own copy of the server, both minified for the package, and the pages of its
+ *   panels in `extension/dist/pages/`, a script and a style for each `extension/src/panels/NAME/page/main.ts`.
  *
  * A server is a small starter that switches Node's compile cache on before the bundle beside it is compiled.
  */
-import { mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -58,6 +59,23 @@ const extension = {
   minify: true,
 };
 
+const panels = 'extension/src/panels';
+const pages = {
+  ...common,
+  entryPoints: Object.fromEntries(
+    readdirSync(join(root, panels))
+      .map((name) => [name, `${panels}/${name}/page/main.ts`])
+      .filter(([, entry]) => existsSync(join(root, entry))),
+  ),
+  outdir: 'extension/dist/pages',
+  platform: 'browser',
+  // The oldest editor that the extension runs in, VS Code 1.101, is built on Chromium 134.
+  target: 'chrome134',
+  format: 'iife',
+  minify: true,
+  sourcemap: false,
+};
+
 /**
  * Writes what was built and then removes what an earlier build left.
  * Programs that are running meanwhile keep finding their chunks until the new entry is in place, because entries come
@@ -87,6 +105,7 @@ try {
     build(server('server/dist/server-bundle.cjs', false)),
     build(server('extension/dist/server-bundle.cjs', true)),
     build(extension),
+    build(pages),
   ]);
   const files = results.flatMap((result) => result.outputFiles);
   for (const folder of ['server/dist', 'extension/dist'].map((name) => join(root, name))) {

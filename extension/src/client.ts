@@ -10,6 +10,8 @@ export type ServerState = 'starting' | 'running' | 'stopped';
 
 export class Client implements Disposable {
   readonly log = window.createOutputChannel('Fieldpair', { log: true });
+  /** Where the extension is installed. */
+  readonly extensionUri: Uri;
   readonly #serverFile: string;
   readonly #rulePages: string;
   readonly #watcher = workspace.createFileSystemWatcher('**/*.pair');
@@ -21,6 +23,7 @@ export class Client implements Disposable {
   readonly onStatus = this.#onStatus.event;
 
   constructor(context: ExtensionContext) {
+    this.extensionUri = context.extensionUri;
     this.#serverFile = context.asAbsolutePath('dist/server.cjs');
     this.#rulePages = `${Uri.joinPath(context.extensionUri, 'rules').toString()}/`;
   }
