@@ -12,6 +12,7 @@ export * from './figures/page/words.js';
 export * from './figures/shape.js';
 export * from './figures/study.js';
 export * from './figures/summary.js';
+export * from './figures/waves.js';
 export * from './finding.js';
 export * from './known.js';
 export * from './limits/length.js';

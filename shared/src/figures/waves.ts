@@ -1,0 +1,98 @@
+/**
+ * What the wave looks like at every landing of a bus while one of its landings drives, and what margin it leaves.
+ *
+ * How it is computed, how well it agrees with a circuit simulator and what it leaves out is told in
+ * physics/wave/step-response.ts.
+ */
+import type { Range, Unknown } from '../known.js';
+import type { LandingIndex } from '../network.js';
+import type { Fault } from '../physics/wave/fault.js';
+import type { BitsPerSecond, Ratio, Seconds, Volts } from '../quantity.js';
+import type { BusStudy } from './study.js';
+
+export type { Fault } from '../physics/wave/fault.js';
+
+/** What is asked of a bus. Only the driver must be said. */
+export interface WaveQuestion {
+  readonly driver: LandingIndex;
+  /** Instead of the bus's rate. */
+  readonly rate?: BitsPerSecond;
+  /** 10 to 90 % transition time of the driver, instead of what its port states. */
+  readonly edge?: Seconds;
+  /** Bits that are driven, as 0 and 1, the first one long before; `defaultPattern` when left out. At most 4096. */
+  readonly pattern?: string;
+  /** What is wrong beyond what the text says. */
+  readonly faults?: readonly Fault[];
+  /** Points in each bit of the pattern, 4 to 256; 32 when left out. */
+  readonly samples?: number;
+  /** Only the waveforms and figures as stated, not the best and worst over tolerances: four times as fast. */
+  readonly nominalOnly?: boolean;
+}
+
+/**
+ * Voltages are plus minus minus as the device at each landing sees them: a crossed landing sees the opposite. On an
+ * RS-485 pair 1 drives plus above minus; on CAN 0 is dominant and drives CAN_H above CAN_L, and for 1 the driver lets
+ * go.
+ */
+export interface Waves {
+  readonly driver: LandingIndex;
+  readonly bitTime: Seconds;
+  /** The driver's 10 to 90 % transition, and whether it is assumed because the catalogue states none. */
+  readonly edge: { readonly time: Seconds; readonly assumed: boolean };
+  /** A level at or above `high` and one at or below `low` are read for certain; what lies between may be read as either. */
+  readonly threshold: { readonly high: Volts; readonly low: Volts };
+  /** When a receiver samples, as a share of the bit after the bit's edge arrives: the usual, earliest and latest instant. */
+  readonly samplingAt: Range<Ratio>;
+  /** One change from a long 0 to a long 1 (CAN: from recessive to dominant). `volts` has one row a landing. */
+  readonly step: { readonly time: Float64Array; readonly volts: readonly Float64Array[] };
+  /** The bits as driven. Time 0 is when the first bit's successor may begin its edge; `volts` has one row a landing. */
+  readonly pattern: { readonly bits: string; readonly time: Float64Array; readonly volts: readonly Float64Array[] };
+  readonly landings: readonly LandingWave[];
+  /** Why the answer ends before the bus has come to rest, when it does: a sentence. */
+  readonly stopped?: string;
+  /** What low and high were varied over, in words; empty with `nominalOnly`. */
+  readonly corners: readonly string[];
+  /** Assumptions that stand for what the catalogue does not state, in words. */
+  readonly assumptions: readonly string[];
+}
+
+export interface LandingWave {
+  readonly landing: LandingIndex;
+  readonly name: string;
+  /** From the driver's edge to this landing's, both at half of their swing. */
+  readonly delay: Seconds;
+  /** From the driver's edge, at half of its swing, until this landing stays within 5 % of its own swing. */
+  readonly settling: Seconds;
+  /** By what share of its swing the step shoots over where it ends. */
+  readonly overshoot: Ratio;
+  /** The lesser of the two settled levels, as a size: what the receiver has once all has come to rest. */
+  readonly level: Range<Volts>;
+  /** The longest share of the bit through which every pattern of bits is read for certain. */
+  readonly opening: Range<Ratio>;
+  /**
+   * The least by which the level lies beyond the receiver's threshold at the sampling instants, over every pattern of
+   * bits; negative when some pattern may be misread.
+   */
+  readonly margin: Range<Volts>;
+  /** No cable leads here from the driver, or faults cut it off. The other figures then mean nothing. */
+  readonly cutOff: boolean;
+}
+
+/** An idle line, a start bit, both bits alone among the others, and long stretches of each. */
+export const defaultPattern = '1101001110001011111000001';
+
+/** The waves of a bus, or the reason why they cannot be told. It throws at nothing and takes bounded time. */
+export function wavesOf(study: BusStudy, question: WaveQuestion): Waves | Unknown {
+  void question;
+  return { unknown: `the waves of bus ${study.bus.name}` };
+}
+
+/**
+ * Whether delays and edge are so short against the bit that at the sampling instant every level is the settled one, so
+ * that the margin follows from levels without a simulation. It is quick, and never says so wrongly.
+ */
+export function settlesEasily(study: BusStudy, driver: LandingIndex): boolean {
+  void study;
+  void driver;
+  return false;
+}
