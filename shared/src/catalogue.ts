@@ -83,6 +83,16 @@ export interface AddressSetting {
   readonly means: 'dial' | 'switches' | 'software';
   readonly low: number;
   readonly high: number;
+  /** How many dials or switches the device has for it; as many as `high` needs when unsaid. */
+  readonly positions?: number;
+  /** Whether the first dial or switch counts least or most; absent when the catalogue does not say. */
+  readonly first?: 'least' | 'most';
+  /** Where a switch stands that is on; absent when the catalogue does not say. */
+  readonly on?: 'up' | 'down';
+  /** A switch that is on counts nothing, and one that is off counts. */
+  readonly onIsZero?: boolean;
+  /** The digits of a dial run from 0 to F. */
+  readonly hexadecimal?: boolean;
 }
 
 /** Fail-safe bias inside a device: one resistor from plus up to the supply and one from minus down to common. */

@@ -12,6 +12,7 @@ import {
   volts,
 } from '@fieldpair/shared';
 import type { BiasResistors, Name, PortProperty, Quantity } from '../generated/reader.js';
+import { addressCoding } from './address-coding.js';
 import type { Notes } from './notes.js';
 import { quantityOf } from './quantities.js';
 import { kindOf, wordOf } from './words.js';
@@ -83,7 +84,7 @@ export function readPortProperty(
           `an address range runs from low to high; ${notes.textAt(property)} does not`,
           notes.place(property),
         );
-      else if (means) draft.address = { means, low, high };
+      else if (means) draft.address = { means, low, high, ...addressCoding(property, means, high, notes) };
       break;
     }
     case 'Rates':

@@ -214,6 +214,8 @@ export interface PortAddress {
   readonly means: Word | undefined;
   readonly low: Integer | undefined;
   readonly high: Integer | undefined;
+  readonly positions: Integer | undefined;
+  readonly coding: readonly Word[];
 }
 
 export interface Rates {
@@ -828,12 +830,17 @@ function readPortAddress(): PortAddress {
   let means: Word | undefined;
   let low: Integer | undefined;
   let high: Integer | undefined;
+  let positions: Integer | undefined;
+  const coding: (Word)[] = [];
   skip(15 /* 'address' */);
 means = readWord();
 if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */) { low = readInteger();
 skip(12 /* '..' */);
 high = readInteger(); }
-  return { type: 'PortAddress', start, end: input.ends[position - 1] ?? 0, means, low, high };
+if (input.kinds[position] === 47 /* 'of' */) { skip(47 /* 'of' */);
+positions = readInteger(); }
+while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { coding.push(readWord()); }
+  return { type: 'PortAddress', start, end: input.ends[position - 1] ?? 0, means, low, high, positions, coding };
 }
 
 function readRates(): Rates {

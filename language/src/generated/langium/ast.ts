@@ -752,16 +752,20 @@ export function isPolarity(item: unknown): item is Polarity {
 export interface PortAddress extends langium.AstNode {
     readonly $container: PortDeclaration;
     readonly $type: 'PortAddress';
+    coding: Array<Word>;
     high?: Integer;
     low?: Integer;
     means: Word;
+    positions?: Integer;
 }
 
 export const PortAddress = {
     $type: 'PortAddress',
+    coding: 'coding',
     high: 'high',
     low: 'low',
-    means: 'means'
+    means: 'means',
+    positions: 'positions'
 } as const;
 
 export function isPortAddress(item: unknown): item is PortAddress {
@@ -1794,6 +1798,11 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
         PortAddress: {
             name: PortAddress.$type,
             properties: {
+                coding: {
+                    name: PortAddress.coding,
+                    defaultValue: [],
+                    optional: true
+                },
                 high: {
                     name: PortAddress.high,
                     optional: true
@@ -1804,6 +1813,10 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
                 },
                 means: {
                     name: PortAddress.means
+                },
+                positions: {
+                    name: PortAddress.positions,
+                    optional: true
                 }
             },
             superTypes: [PortProperty.$type]
