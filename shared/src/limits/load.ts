@@ -10,9 +10,11 @@ export const unitLoadLimit: Limit = {
   strength: 'required',
 };
 
-/** What a biased Modbus line may carry: its bias stands for four devices. */
+/** What a Modbus line may carry: its bias stands for four devices. */
+const modbusDevices = (biased: boolean): number => (biased ? 28 : 32);
+
 const biasedModbusLimit: Limit = {
-  value: 28,
+  value: modbusDevices(true),
   meaning: 'the most that a Modbus line carries when it is polarized: 32 less 4',
   source: 'MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6',
   strength: 'required',
@@ -48,7 +50,7 @@ export function biasLimit(kind: Bus['kind']): Limit | undefined {
 
 /** Devices that a Modbus line takes without a repeater whatever their loads; polarization costs four. */
 export const deviceLimit = (biased: boolean): Limit => ({
-  value: biased ? 28 : 32,
+  value: modbusDevices(biased),
   meaning: `the most that a Modbus line takes without a repeater${biased ? ' when it is polarized' : ''}`,
   source: 'MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6',
   strength: 'required',

@@ -1,6 +1,7 @@
+import { isAddressOf } from '../../limits/address.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
-import { addressFixes, isAddressOf, settingText } from './addresses.js';
+import { addressFixes, settingText } from './addresses.js';
 
 export const addressNotSettable: BusRule = {
   id: 'address-not-settable',
@@ -22,10 +23,10 @@ ${soundRemarks}`),
   },
   check({ bus }, report) {
     for (const landing of bus.landings) {
-      const { address, port, name } = landing;
+      const { address, port, name, node } = landing;
       const setting = port?.address;
       // An address that the kind itself does not have is told once, by the rule about the range.
-      if (!address || !setting || !isAddressOf(bus.kind, address.value)) continue;
+      if (!address || !setting || !isAddressOf(bus.kind, address.value, node?.device?.role)) continue;
       if (setting.low <= address.value && address.value <= setting.high) continue;
       report({
         message: `${name} cannot be set to address ${address.value}: ${settingText(landing)}; give it one of these`,

@@ -19,6 +19,16 @@ it('keeps MS/TP to 0 to 254', () => {
   expect(found(withAddress('255', 'bacnet-mstp 9600'))).toHaveLength(1);
 });
 
+it('keeps a head on MS/TP, which is a master, to 0 to 127', () => {
+  // ASHRAE 135 clause 9: masters have 0 to 127, slaves up to 254.
+  const withHead = (address: string) =>
+    soundFile
+      .replace('from head : SiteHead', `from head : SiteHead address ${address}`)
+      .replace('modbus-rtu 9600 8E1', 'bacnet-mstp 9600');
+  expect(found(withHead('127'))).toEqual([]);
+  expect(found(withHead('128'))).toMatchObject([{ message: expect.stringContaining('0 to 127'), at: 'head' }]);
+});
+
 it('wants a whole number everywhere', () => {
   expect(found(withAddress('1.5', 'rs485'))).toHaveLength(1);
   expect(found(withAddress('5000', 'rs485'))).toEqual([]);

@@ -1,6 +1,7 @@
+import { addressSpaces, highestOf, isAddressOf } from '../../limits/address.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
-import { addressFixes, addressSpaces, isAddressOf } from './addresses.js';
+import { addressFixes } from './addresses.js';
 
 export const addressOutOfRange: BusRule = {
   id: 'address-out-of-range',
@@ -8,7 +9,7 @@ export const addressOutOfRange: BusRule = {
   severity: 'error',
   kinds: 'every',
   explanation: {
-    what: 'An address that the kind of bus does not have: Modbus has 1 to 247, MS/TP has 0 to 254, all whole numbers.',
+    what: 'An address that the kind of bus does not have: Modbus has 1 to 247; MS/TP has 0 to 254, and 0 to 127 for a head, since only masters pass the token; all are whole numbers.',
     why: 'The address travels as one byte of each message. What does not fit is cut down to some other address.',
     field: 'The setting is refused, or the device answers at an address that nobody wrote down.',
     mend: 'Give the device a free address inside the range.',
@@ -25,14 +26,17 @@ ${soundRemarks}`),
   },
   check({ bus }, report) {
     for (const landing of bus.landings) {
-      const { address, name } = landing;
-      if (!address || isAddressOf(bus.kind, address.value)) continue;
+      const { address, name, node } = landing;
+      const role = node?.device?.role;
+      if (!address || isAddressOf(bus.kind, address.value, role)) continue;
       const space = bus.kind && addressSpaces[bus.kind];
       // Reserved ones have a rule of their own.
       if (space?.reservedFor(address.value) !== undefined) continue;
+      const isHigh = space && isAddressOf(bus.kind, address.value);
+      const whose = isHigh ? `the ${bus.kind} address of a head, which passes the token,` : `a ${bus.kind} address`;
       report({
         message: space
-          ? `${name} has address ${address.value}; a ${bus.kind} address is a whole number from ${space.low} to ${space.high} (${space.source})`
+          ? `${name} has address ${address.value}; ${whose} is a whole number from ${space.low} to ${highestOf(space, role)} (${space.source})`
           : `${name} has address ${address.value}; an address is a whole number from 0 up`,
         place: address.place,
         at: name,

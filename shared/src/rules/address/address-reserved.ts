@@ -1,6 +1,7 @@
+import { addressSpaces } from '../../limits/address.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
-import { addressFixes, addressSpaces } from './addresses.js';
+import { addressFixes } from './addresses.js';
 
 export const addressReserved: BusRule = {
   id: 'address-reserved',

@@ -1,37 +1,7 @@
-/** Which addresses a kind of bus has, and which one is free for a landing. */
+/** Which address is free for a landing. */
 import type { Fix } from '../../finding.js';
-import type { Bus, BusKind, Landing } from '../../network.js';
-
-export interface AddressSpace {
-  readonly low: number;
-  readonly high: number;
-  readonly source: string;
-  /** What an address inside the byte is kept for, when it is no device's. */
-  reservedFor(address: number): string | undefined;
-}
-
-const modbus: AddressSpace = {
-  low: 1,
-  high: 247,
-  source: 'Modbus serial line guide V1.02, 2.2',
-  reservedFor: (address) =>
-    address === 0 ? 'broadcast' : 248 <= address && address <= 255 ? 'reserved use (248 to 255)' : undefined,
-};
-
-const mstp: AddressSpace = { low: 0, high: 254, source: 'ASHRAE 135 clause 9', reservedFor: () => undefined };
-
-/** Kinds whose addresses no document at hand limits are absent. */
-export const addressSpaces: Readonly<Partial<Record<BusKind, AddressSpace>>> = {
-  'modbus-rtu': modbus,
-  'bacnet-mstp': mstp,
-};
-
-/** A whole number inside the kind's space; any whole number from 0 up where there is none. */
-export function isAddressOf(kind: BusKind | undefined, address: number): boolean {
-  if (!Number.isInteger(address) || address < 0) return false;
-  const space = kind && addressSpaces[kind];
-  return !space || (space.low <= address && address <= space.high);
-}
+import { addressSpaces, highestOf, isAddressOf } from '../../limits/address.js';
+import type { Bus, Landing } from '../../network.js';
 
 /**
  * The next address after those of the landings before this one that nobody has, that the kind allows and that the
@@ -42,7 +12,7 @@ export function freeAddress(bus: Bus, landing: Landing): number | undefined {
   const setting = landing.port?.address;
   // Masters of MS/TP, and whoever looks for them, want low addresses from 1 up; 0 is usually the head's.
   const low = Math.max(space?.low ?? 1, setting?.low ?? 1, bus.kind === 'bacnet-mstp' && setting?.low === 0 ? 1 : 0);
-  const high = Math.min(space?.high ?? 255, setting?.high ?? 255);
+  const high = Math.min(space ? highestOf(space, landing.node?.device?.role) : 255, setting?.high ?? 255);
   const taken = new Set<number>();
   let before = low - 1;
   for (const other of bus.landings) {

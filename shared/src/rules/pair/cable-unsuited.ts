@@ -1,7 +1,8 @@
 import type { Fix } from '../../finding.js';
+import { type CableNeeds, cableNeeds } from '../../limits/cable.js';
 import type { Bus, Cable, Run, Store } from '../../network.js';
 import type { BusRule } from '../rule.js';
-import { type CableNeeds, cableFaults, cableNeeds } from './cable-needs.js';
+import { cableFaults } from './cable-faults.js';
 import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, shieldedRuns } from './cables.js';
 import { exampleBoard, exampleHead, exampleStore, soundFile } from './example.js';
 

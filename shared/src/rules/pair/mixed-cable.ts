@@ -1,8 +1,9 @@
+import { cableNeeds } from '../../limits/cable.js';
 import type { Cable } from '../../network.js';
 import { conductorArea } from '../../physics/conductor.js';
 import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
-import { cableFaults, cableNeeds } from './cable-needs.js';
+import { cableFaults } from './cable-faults.js';
 import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, sizeOf } from './cables.js';
 import { exampleFile, soundFile, soundRemarks } from './example.js';
 

@@ -1,5 +1,6 @@
+import { cableNeeds } from '../../limits/cable.js';
 import type { BusRule } from '../rule.js';
-import { cableFaults, cableNeeds } from './cable-needs.js';
+import { cableFaults } from './cable-faults.js';
 import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, shieldedRuns } from './cables.js';
 import { exampleFile, soundFile, soundRemarks } from './example.js';
 import { shieldSections } from './shield-sections.js';

@@ -1,20 +1,12 @@
-/** How long taps may be, by kind of bus. */
+/** Taps by the landing that they hang on, and how far one may reach by the edges of the drivers. */
 import type { BusStudy, Tap } from '../../figures/study.js';
+import { edgeTapShare } from '../../limits/tap.js';
 import { type Metres, metres } from '../../quantity.js';
-
-/** Modbus guide V1.02, 3.4.3: a derivation is never longer. */
-const modbusTap = 20;
-/** Modbus guide V1.02, 3.4.3: what the derivations of one multi-port tap share. */
-export const modbusTapShare = metres(40);
-
-/** At most min(20 m, 40 m / n) for each of n taps at one landing. */
-export const modbusTapLimit = (count: number): Metres => metres(Math.min(modbusTap, modbusTapShare / count));
 
 const speedOfLight = 299_792_458;
 
 /**
- * Data sheets of RS-485 transceivers: a stub is at most a tenth of the rise time long, one way. The fastest driver
- * whose edge the catalogue states decides; undefined when it states none, or no velocity.
+ * The fastest driver whose edge the catalogue states decides; undefined when it states none, or no velocity.
  */
 export function edgeTapLimit(
   { bus }: BusStudy,
@@ -24,7 +16,7 @@ export function edgeTapLimit(
   const edges = bus.landings.flatMap(({ port }) => port?.edge ?? []);
   if (velocity === undefined || edges.length === 0) return undefined;
   const edge = edges.reduce((least, one) => Math.min(least, one), Number.POSITIVE_INFINITY);
-  return { limit: metres(0.1 * edge * velocity * speedOfLight), edge };
+  return { limit: metres(edgeTapShare.value * edge * velocity * speedOfLight), edge };
 }
 
 /** Taps that hang on the trunk and lead somewhere, by the landing they hang on. What hangs behind them is their part. */

@@ -3,13 +3,15 @@
 import type { BusStudy, Tap } from '../../figures/study.js';
 import { across } from '../../figures/walk.js';
 import type { Fix, Severity } from '../../finding.js';
+import { severityOf } from '../../limits/limit.js';
+import { modbusTapLimit } from '../../limits/tap.js';
 import { formatSeconds, metres, seconds } from '../../quantity.js';
 import { terminatorEdits } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
 import { trunkKinds } from './names.js';
 import { canRewire, chainThroughTap, courseOf } from './straighten.js';
-import { edgeTapLimit, exceeds, modbusTapLimit, tapsByLanding } from './tap-limits.js';
+import { edgeTapLimit, exceeds, tapsByLanding } from './tap-limits.js';
 
 export const tapTooLong: BusRule = {
   id: 'tap-too-long',
@@ -74,11 +76,10 @@ function judge(
   if (kind === 'bacnet-mstp') return { limit: 'an MS/TP bus has no taps', severity: 'warning', shorten: false };
   if (kind === 'modbus-rtu') {
     const limit = modbusTapLimit(count);
-    if (!exceeds(tap.reach, limit)) return undefined;
-    const what = count === 1 ? 'a Modbus tap' : `each of ${count} Modbus taps at one landing`;
+    if (!exceeds(tap.reach, limit.value)) return undefined;
     return {
-      limit: `${study.lengthText(limit)} is the most for ${what} ${over(limit)}`,
-      severity: 'error',
+      limit: `${study.lengthText(metres(limit.value))} is ${limit.meaning} ${over(limit.value)}`,
+      severity: severityOf(limit),
       shorten: true,
     };
   }

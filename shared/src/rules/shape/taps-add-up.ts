@@ -1,9 +1,10 @@
 /** Taps at one landing that are short each, and too long together. */
 
+import { modbusTapLimit, modbusTapShare } from '../../limits/tap.js';
 import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
-import { exceeds, modbusTapLimit, modbusTapShare, tapsByLanding } from './tap-limits.js';
+import { exceeds, tapsByLanding } from './tap-limits.js';
 
 export const tapsAddUp: BusRule = {
   id: 'taps-add-up',
@@ -14,16 +15,16 @@ export const tapsAddUp: BusRule = {
     const { bus } = study;
     if (bus.damaged) return;
     for (const [index, taps] of tapsByLanding(study)) {
-      const limit = modbusTapLimit(taps.length);
+      const limit = modbusTapLimit(taps.length).value;
       if (taps.some(({ reach }) => exceeds(reach, limit))) continue;
       const total = taps.reduce((sum, tap) => sum + tap.total, 0);
-      if (!exceeds(total, modbusTapShare)) continue;
+      if (!exceeds(total, modbusTapShare.value)) continue;
       const landing = bus.landings[index]!;
-      const [cable, most, over] = [total, modbusTapShare, total - modbusTapShare].map((length) =>
+      const [cable, most, over] = [total, modbusTapShare.value, total - modbusTapShare.value].map((length) =>
         study.lengthText(metres(length)),
       );
       report({
-        message: `${cable} of tap cable hang on ${landing.name}; ${most} is the most that the taps of one Modbus landing may have together (${over} over): run the trunk through some of their devices`,
+        message: `${cable} of tap cable hang on ${landing.name}; ${most} is ${modbusTapShare.meaning} (${over} over): run the trunk through some of their devices`,
         place: landing.place,
         related: taps.map((tap) => ({
           message: `${study.lengthText(tap.total)} of cable hang on this tap`,
