@@ -15,7 +15,14 @@ module.exports = {
       comment: 'The engine runs in Node, a worker and a browser alike: no parser, no editor, no files, no clock.',
       severity: 'error',
       from: { path: '^shared/', pathNot: testFiles },
-      to: { pathNot: '^shared/' },
+      to: { pathNot: '^shared/|node_modules/(@types/)?d3-scale/' },
+    },
+    {
+      name: 'plots-alone-use-d3',
+      comment: 'The engine computes by itself; only pictures are made with the help of a library.',
+      severity: 'error',
+      from: { path: '^shared/', pathNot: ['^shared/src/plot/', testFiles] },
+      to: { path: 'node_modules/' },
     },
     {
       name: 'language-knows-shared-alone',

@@ -1,6 +1,6 @@
 /** The two axes of a plot: time in the unit that suits it, and volts. */
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
-import { element, escaped } from './svg.js';
+import { element } from './svg.js';
 
 /** A rectangle in pixels. */
 export interface Frame {
@@ -39,14 +39,11 @@ function drawable([low, high]: Span, least: number): Span {
 }
 
 export function axesFor(frame: Frame, time: Span, volts: Span): Axes {
-  const x = scaleLinear()
-    .domain(drawable(time, 1e-12))
-    .range([frame.left, frame.right]);
+  const x = scaleLinear().domain(drawable(time, 1e-12)).range([frame.left, frame.right]);
   const [low, high] = drawable(volts, 1e-3);
   const room = (high - low) * 0.06;
   const y = scaleLinear()
     .domain([low - room, high + room])
-    .nice()
     .range([frame.bottom, frame.top]);
   return { frame, x, y };
 }
@@ -58,12 +55,21 @@ export function axisMarks({ frame, x, y }: Axes, timeName: string, dense = false
   const yText = y.tickFormat(voltTicks);
   const rows = y.ticks(voltTicks).map((value) => {
     const at = y(value);
-    const line = element('line', { class: value === 0 ? 'wave-zero' : 'wave-grid', x1: left, x2: right, y1: at, y2: at, stroke: value === 0 ? '#8a8a8a' : '#e0e0e0' });
+    const line = element('line', {
+      class: value === 0 ? 'wave-zero' : 'wave-grid',
+      x1: left,
+      x2: right,
+      y1: at,
+      y2: at,
+      stroke: value === 0 ? '#8a8a8a' : '#e0e0e0',
+    });
     return line + element('text', { x: left - 7, y: at + 4, 'text-anchor': 'end' }, yText(value));
   });
   const span = x.domain() as [number, number];
   const { unit, scale } = timeUnit(Math.max(Math.abs(span[0]), Math.abs(span[1])));
-  const inUnit = scaleLinear().domain([span[0] / scale, span[1] / scale]).range(x.range());
+  const inUnit = scaleLinear()
+    .domain([span[0] / scale, span[1] / scale])
+    .range(x.range());
   const timeTicks = Math.max(2, Math.round((right - left) / (dense ? 70 : 90)));
   const xText = inUnit.tickFormat(timeTicks);
   const columns = inUnit.ticks(timeTicks).map((value) => {
@@ -75,9 +81,24 @@ export function axisMarks({ frame, x, y }: Axes, timeName: string, dense = false
   });
   const names = [
     element('text', { x: right, y: bottom + 33, 'text-anchor': 'end' }, `${timeName} (${unit})`),
-    element('text', { transform: `translate(${Math.round(left - 42)} ${Math.round((top + bottom) / 2)}) rotate(-90)`, 'text-anchor': 'middle' }, 'level, + against \u2212 (V)'),
+    element(
+      'text',
+      {
+        transform: `translate(${Math.round(left - 42)} ${Math.round((top + bottom) / 2)}) rotate(-90)`,
+        'text-anchor': 'middle',
+      },
+      'level, + against \u2212 (V)',
+    ),
   ];
-  const edge = element('rect', { class: 'wave-edge', x: left, y: top, width: right - left, height: bottom - top, fill: 'none', stroke: '#8a8a8a' });
+  const edge = element('rect', {
+    class: 'wave-edge',
+    x: left,
+    y: top,
+    width: right - left,
+    height: bottom - top,
+    fill: 'none',
+    stroke: '#8a8a8a',
+  });
   return rows.join('') + columns.join('') + names.join('') + edge;
 }
 
@@ -87,17 +108,20 @@ export interface Thresholds {
 }
 
 /** The hatched levels that a receiver may read either way. @param hatch the id of {@link hatchPattern}. */
-export function undecidedBand({ frame, y }: Axes, { low, high }: Thresholds, hatch: string, words: boolean): string {
+export function undecidedBand({ frame, y }: Axes, { low, high }: Thresholds, hatch: string): string {
   const { left, right, top, bottom } = frame;
   const inside = (at: number) => Math.min(bottom, Math.max(top, at));
   const upper = inside(y(high));
   const lower = inside(y(low));
-  const band = element('rect', { class: 'wave-undecided', x: left, y: upper, width: right - left, height: lower - upper, fill: `url(#${hatch})` });
-  const lines = [upper, lower].map((at) => element('line', { class: 'wave-threshold', x1: left, x2: right, y1: at, y2: at, stroke: '#6b6b6b', 'stroke-dasharray': '1 3' }));
-  const text = words
-    ? element('text', { class: 'wave-remark', x: left + 6, y: upper - 4, fill: '#555555' }, escaped('hatched: a receiver may read either'))
-    : '';
-  return band + lines.join('') + text;
+  const width = right - left;
+  const band = { class: 'wave-undecided', x: left, y: upper, width, height: lower - upper, fill: `url(#${hatch})` };
+  const lines = [upper, lower].map((at) =>
+    element('line', {
+      ...{ class: 'wave-threshold', x1: left, x2: right, y1: at, y2: at },
+      ...{ stroke: '#6b6b6b', 'stroke-dasharray': '1 3' },
+    }),
+  );
+  return element('rect', band) + lines.join('');
 }
 
 export const hatchPattern = (id: string) =>

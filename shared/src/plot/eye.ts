@@ -1,9 +1,9 @@
 /** The eye: every bit of a pattern laid over the others, a panel for each landing. */
 import { type Axes, axesFor, axisMarks, undecidedBand } from './axes.js';
 import { lineStyle } from './line-styles.js';
-import { type Curve, polyline, voltSpan, type WavePlot } from './plot.js';
 import { element, escaped, shortened } from './svg.js';
 import { levelAt, pixelPoints, type Samples } from './trace.js';
+import { type Curve, polyline, voltSpan, type WavePlot } from './wave-plot.js';
 
 /** Panels beyond these are left out, and the plot says so: they would be too small to read. */
 export const mostEyes = 9;
@@ -36,7 +36,11 @@ function notes({ names, curves, width, height }: WavePlot, shown: number): strin
     ...(names ? [`thin: ${names.curve}; broad and pale: ${names.changed}`] : []),
     ...(shown < curves.length ? [`${curves.length - shown} more landings are chosen than fit here`] : []),
   ];
-  return element('text', { class: 'wave-remark', x: width - gap, y: height - 5, 'text-anchor': 'end', fill: '#555555' }, escaped(texts.join('; ')));
+  return element(
+    'text',
+    { class: 'wave-remark', x: width - gap, y: height - 5, 'text-anchor': 'end', fill: '#555555' },
+    escaped(texts.join('; ')),
+  );
 }
 
 function panel(plot: WavePlot, curve: Curve, axes: Axes, hatch: string): string {
@@ -51,12 +55,22 @@ function panel(plot: WavePlot, curve: Curve, axes: Axes, hatch: string): string 
   );
   const line = (path: string, attributes: Record<string, string | number>) =>
     element('path', { class: className, d: path, fill: 'none', stroke: colour, ...attributes });
-  const pale = curve.changed ? line(foldedPath(plot, curve.changed, curve.delay, axes), { 'stroke-width': 5, 'stroke-opacity': 0.16 }) : '';
+  const pale = curve.changed
+    ? line(foldedPath(plot, curve.changed, curve.delay, axes), { 'stroke-width': 5, 'stroke-opacity': 0.16 })
+    : '';
   return [
-    undecidedBand(axes, plot.thresholds, hatch, false),
+    undecidedBand(axes, plot.thresholds, hatch),
     axisMarks(axes, 'time within the bit', true),
     ...[0, 1].map((bit) =>
-      element('line', { class: 'wave-border', x1: x(bit * plot.bitTime), x2: x(bit * plot.bitTime), y1: frame.top, y2: frame.bottom, stroke: '#bdbdbd', 'stroke-dasharray': '2 4' }),
+      element('line', {
+        class: 'wave-border',
+        x1: x(bit * plot.bitTime),
+        x2: x(bit * plot.bitTime),
+        y1: frame.top,
+        y2: frame.bottom,
+        stroke: '#bdbdbd',
+        'stroke-dasharray': '2 4',
+      }),
     ),
     pale,
     line(foldedPath(plot, curve.samples, curve.delay, axes), { 'stroke-width': 1.1, 'stroke-opacity': 0.75 }),

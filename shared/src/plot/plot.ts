@@ -5,52 +5,13 @@
  * colours of the classes instead. A plot is readable without colour: lines differ in dashes too, carry their names, and
  * what a change would make of them lies behind them as a broad pale line.
  */
-import { axesFor, axisMarks, type Frame, hatchPattern, type Span, type Thresholds, undecidedBand } from './axes.js';
+import { type Axes, axesFor, axisMarks, type Frame, hatchPattern, type Span, undecidedBand } from './axes.js';
 import { eyePanels } from './eye.js';
 import { type LineEnd, labelWidth, lineLabels } from './labels.js';
 import { lineStyle } from './line-styles.js';
 import { element, escaped } from './svg.js';
 import { levelAt, pixelPoints, type Samples } from './trace.js';
-
-export const waveViews = ['step', 'pattern', 'eye'] as const;
-export type WaveView = (typeof waveViews)[number];
-
-/** What one landing shows. */
-export interface Curve {
-  readonly name: string;
-  /** Number of its line style; the same landing keeps its number in every view. */
-  readonly style: number;
-  readonly samples: Samples;
-  /** The same landing once something is changed. */
-  readonly changed?: Samples;
-  /** Seconds from the driver to here. */
-  readonly delay: number;
-}
-
-export interface WavePlot {
-  readonly view: WaveView;
-  readonly curves: readonly Curve[];
-  /** The bits that are sent, first first; empty for a step. */
-  readonly bits: string;
-  /** Seconds. */
-  readonly bitTime: number;
-  /** Where in its bit a receiver looks, as a share of the bit. */
-  readonly samplingAt: number;
-  readonly thresholds: Thresholds;
-  /** Seconds that the plot shows; all of the samples when absent. */
-  readonly shown?: Span;
-  /** One line above the plot; none when absent. */
-  readonly heading?: string;
-  /** What the crisp and the pale lines are, when there are both. */
-  readonly names?: { readonly curve: string; readonly changed: string };
-  /** For those who cannot see the plot: its name, and what it shows in a few sentences. */
-  readonly title: string;
-  readonly description: string;
-  readonly width: number;
-  readonly height: number;
-  /** Starts every id, so that two plots can stand on one page. */
-  readonly prefix: string;
-}
+import { type Curve, polyline, spanOf, voltSpan, type WavePlot } from './wave-plot.js';
 
 /** A drawn plot, and how its frame maps to time and volts, for a cursor over it. */
 export interface DrawnPlot {
@@ -65,15 +26,28 @@ export function drawWaves(plot: WavePlot): DrawnPlot {
   if (plot.view === 'eye') {
     return { svg: sheet(plot, hatch, headed(plot) + eyePanels(plot, headroom, hatch)) };
   }
-  const frame = { left: 58, top: 26 + headroom, right: Math.max(120, plot.width - labelWidth), bottom: plot.height - 46 };
+  const frame = {
+    left: 58,
+    top: 26 + headroom,
+    right: Math.max(120, plot.width - labelWidth),
+    bottom: plot.height - 46,
+  };
   const axes = axesFor(frame, plot.shown ?? spanOf(plot, ({ time }) => time), voltSpan(plot));
   const parts = [
     headed(plot),
-    undecidedBand(axes, plot.thresholds, hatch, true),
+    undecidedBand(axes, plot.thresholds, hatch),
     axisMarks(axes, plot.view === 'step' ? 'time since the edge' : 'time'),
     plot.view === 'pattern' ? bitBorders(plot, axes) : '',
-    element('g', { 'clip-path': `url(#${plot.prefix}-frame)` }, ...plot.curves.map((curve) => lines(curve, axes)), samplingDots(plot, axes)),
-    lineLabels(frame, plot.curves.flatMap((curve) => endOf(curve, axes))),
+    element(
+      'g',
+      { 'clip-path': `url(#${plot.prefix}-frame)` },
+      ...plot.curves.map((curve) => lines(curve, axes)),
+      samplingDots(plot, axes),
+    ),
+    lineLabels(
+      frame,
+      plot.curves.flatMap((curve) => endOf(curve, axes)),
+    ),
     remarks(plot, frame),
   ];
   const clip = element('clipPath', { id: `${plot.prefix}-frame` }, frameRect(frame));
@@ -113,45 +87,19 @@ function sheet({ width, height, prefix, title, description }: WavePlot, hatch: s
 const headed = ({ heading }: WavePlot) =>
   heading === undefined ? '' : element('text', { x: 10, y: 19, 'font-size': 14, 'font-weight': 600 }, escaped(heading));
 
-type Axes = ReturnType<typeof axesFor>;
-
-/** The least and the greatest of what `values` picks from every curve. */
-function spanOf({ curves }: WavePlot, values: (samples: Samples) => ArrayLike<number>): Span {
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const { samples, changed } of curves) {
-    for (const one of changed ? [samples, changed] : [samples]) {
-      const list = values(one);
-      for (let index = 0; index < list.length; index++) {
-        const value = list[index]!;
-        if (!Number.isFinite(value)) continue;
-        if (value < low) low = value;
-        if (high < value) high = value;
-      }
-    }
-  }
-  return [low, high];
-}
-
-/** Volts that a plot has to show: its curves and both thresholds. */
-export function voltSpan(plot: WavePlot): Span {
-  const [low, high] = spanOf(plot, ({ volts }) => volts);
-  return [Math.min(low, plot.thresholds.low), Math.max(high, plot.thresholds.high)];
-}
-
 function lines(curve: Curve, axes: Axes): string {
   const { className, colour, dashes } = lineStyle(curve.style);
   const line = (samples: Samples, attributes: Record<string, string | number | undefined>) =>
-    element('path', { class: className, d: pathOf(samples, axes), fill: 'none', stroke: colour, 'stroke-linejoin': 'round', ...attributes });
+    element('path', {
+      class: className,
+      d: polyline(pixelPoints(samples, axes.x, axes.y)),
+      fill: 'none',
+      stroke: colour,
+      'stroke-linejoin': 'round',
+      ...attributes,
+    });
   const pale = curve.changed ? line(curve.changed, { 'stroke-width': 6, 'stroke-opacity': 0.28 }) : '';
   return pale + line(curve.samples, { 'stroke-width': 1.8, 'stroke-dasharray': dashes });
-}
-
-const pathOf = (samples: Samples, { x, y }: Axes): string => polyline(pixelPoints(samples, x, y));
-
-/** A path through points, to a tenth of a pixel. */
-export function polyline(points: readonly (readonly [number, number])[]): string {
-  const tenth = (value: number) => Math.round(value * 10) / 10;
-  return points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${tenth(x)} ${tenth(y)}`).join('');
 }
 
 /** Where a line leaves the frame; none for a line that has no point in it. */
@@ -170,10 +118,22 @@ function bitBorders({ bits, bitTime }: WavePlot, { frame, x }: Axes): string {
   for (let bit = 0; bit <= bits.length; bit += every) {
     const at = x(bit * bitTime);
     if (at < frame.left - 0.5 || frame.right + 0.5 < at) continue;
-    marks += element('line', { class: 'wave-border', x1: at, x2: at, y1: frame.top, y2: frame.bottom, stroke: '#bdbdbd', 'stroke-dasharray': '2 4' });
+    marks += element('line', {
+      class: 'wave-border',
+      x1: at,
+      x2: at,
+      y1: frame.top,
+      y2: frame.bottom,
+      stroke: '#bdbdbd',
+      'stroke-dasharray': '2 4',
+    });
     const middle = at + width / 2;
     if (bit < bits.length && 11 <= width && middle <= frame.right) {
-      marks += element('text', { class: 'wave-bit', x: middle, y: frame.top - 6, 'text-anchor': 'middle' }, escaped(bits[bit]!));
+      marks += element(
+        'text',
+        { class: 'wave-bit', x: middle, y: frame.top - 6, 'text-anchor': 'middle' },
+        escaped(bits[bit]!),
+      );
     }
   }
   return marks;
@@ -193,7 +153,15 @@ function samplingDots({ curves, view, bits, bitTime, samplingAt }: WavePlot, { x
       const level = levelAt(samples, moment);
       if (level === undefined) continue;
       const { className, colour } = lineStyle(style);
-      marks += element('circle', { class: `${className} wave-dot`, cx: x(moment), cy: y(level), r: 3, fill: '#ffffff', stroke: colour, 'stroke-width': 1.6 });
+      marks += element('circle', {
+        class: `${className} wave-dot`,
+        cx: x(moment),
+        cy: y(level),
+        r: 3,
+        fill: '#ffffff',
+        stroke: colour,
+        'stroke-width': 1.6,
+      });
     }
     return marks;
   });
@@ -201,8 +169,8 @@ function samplingDots({ curves, view, bits, bitTime, samplingAt }: WavePlot, { x
 }
 
 /** What the marks mean, beside the name of the time axis. */
-function remarks({ names, view }: WavePlot, { left, bottom }: Frame): string {
-  const dots = view === 'step' ? 'dots: the middle of a bit, where receivers look' : 'dots: where each receiver looks';
-  const text = names ? `thin: ${names.curve}; broad and pale: ${names.changed}; ${dots}` : dots;
+function remarks({ names }: WavePlot, { left, bottom }: Frame): string {
+  const marks = 'dots: where receivers look; hatched: they may read either';
+  const text = names ? `thin: ${names.curve}; broad and pale: ${names.changed}; ${marks}` : marks;
   return element('text', { class: 'wave-remark', x: left, y: bottom + 33, fill: '#555555' }, escaped(text));
 }

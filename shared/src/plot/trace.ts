@@ -18,7 +18,11 @@ export type Point = readonly [x: number, y: number];
  * lost. Then points go that lie within a quarter of a pixel of the line between their neighbours. Samples that are not
  * finite are left out.
  */
-export function pixelPoints(samples: Samples, toX: (seconds: number) => number, toY: (volts: number) => number): Point[] {
+export function pixelPoints(
+  samples: Samples,
+  toX: (seconds: number) => number,
+  toY: (volts: number) => number,
+): Point[] {
   return withoutStraights(byColumn(samples, toX, toY));
 }
 
