@@ -3,12 +3,12 @@
  *
  * A rule that fails inside does not take the others with it: it becomes a finding of its own (`internal-error`).
  */
-import { createStudy } from './figures/study.js';
+import { type BusStudy, createStudy } from './figures/study.js';
 import { compareFindings, type Finding, type Severity } from './finding.js';
-import type { Bus, Store, Waiver } from './network.js';
+import type { Bus, BusKind, Store, Waiver } from './network.js';
 import type { LengthUnit } from './quantity.js';
 import { rules as allRules, ruleById } from './rules/index.js';
-import type { Report, Rule } from './rules/rule.js';
+import type { BusRule, Report, Rule, StoreRule } from './rules/rule.js';
 
 /** What a user may set about rules. */
 export interface CheckSettings {
@@ -25,38 +25,88 @@ export type NamedReport = Report & { readonly rule: string; readonly store?: str
 
 /** All findings of a store: those of its text, then those of the rules, in the order of the text. */
 export function checkStore(store: Store, textReports: readonly NamedReport[], settings: CheckSettings = {}): Finding[] {
-  const findings: Finding[] = [];
-  const take = (rule: Rule, report: Report, where: { store?: string; bus?: string }) => {
-    const finding = findingOf(rule, report, where, settings);
-    if (finding) findings.push(finding);
-  };
-  for (const report of textReports) {
-    const rule = ruleById(report.rule);
-    if (rule) take(rule, report, { store: store.name, ...(report.bus === undefined ? {} : { bus: report.bus }) });
-  }
+  const judging = new Judging(store, settings);
+  for (const report of textReports) judging.takeText(report);
   const studies = store.buses.map((bus) =>
     createStudy(store, bus, settings.lengthUnit ? { lengthUnit: settings.lengthUnit } : {}),
   );
-  for (const rule of allRules) {
-    if (rule.scope === 'text' || settings.severity?.[rule.id] === 'off') continue;
-    if (rule.scope === 'bus') {
-      for (const study of studies) {
-        const { kind, name } = study.bus;
-        if (!kind || (rule.kinds !== 'every' && !rule.kinds.includes(kind))) continue;
-        guarded(rule, study.bus, findings, () =>
-          rule.check(study, (report) => take(rule, report, { store: store.name, bus: name })),
-        );
-      }
-    } else {
-      guarded(rule, store, findings, () =>
-        rule.check(store, studies, (report) =>
-          take(rule, report, { store: store.name, ...(report.bus ? { bus: report.bus.name } : {}) }),
-        ),
-      );
+  for (const study of studies) for (const rule of busRulesFor(study.bus.kind)) judging.judgeBus(rule, study);
+  for (const rule of storeRules) judging.judgeStore(rule, studies);
+  return applyWaivers(store, judging.findings, settings).sort(compareFindings);
+}
+
+const storeRules = allRules.filter((rule) => rule.scope === 'store');
+
+const noRules: readonly BusRule[] = [];
+const busRules = new Map<BusKind, readonly BusRule[]>();
+
+/** The rules that speak of a kind; none where the kind is unknown. */
+function busRulesFor(kind: BusKind | undefined): readonly BusRule[] {
+  if (kind === undefined) return noRules;
+  let known = busRules.get(kind);
+  if (!known) {
+    known = allRules.filter(
+      (rule): rule is BusRule => rule.scope === 'bus' && (rule.kinds === 'every' || rule.kinds.includes(kind)),
+    );
+    busRules.set(kind, known);
+  }
+  return known;
+}
+
+/** Runs rules on one store, one after the other, and makes findings of what they report. */
+class Judging {
+  readonly findings: Finding[] = [];
+  readonly #store: Store;
+  readonly #settings: CheckSettings;
+  #rule: Rule | undefined;
+  #bus: Bus | undefined;
+
+  constructor(store: Store, settings: CheckSettings) {
+    this.#store = store;
+    this.#settings = settings;
+  }
+
+  takeText(report: NamedReport): void {
+    const rule = ruleById(report.rule);
+    if (rule) this.#take(rule, report, report.bus);
+  }
+
+  judgeBus(rule: BusRule, study: BusStudy): void {
+    if (!this.#begin(rule, study.bus)) return;
+    try {
+      rule.check(study, this.#report);
+    } catch (error) {
+      this.findings.push(failureOf(rule, study.bus, error));
     }
   }
-  const waived = applyWaivers(store, findings, settings);
-  return waived.sort(compareFindings);
+
+  judgeStore(rule: StoreRule, studies: readonly BusStudy[]): void {
+    if (!this.#begin(rule, undefined)) return;
+    try {
+      rule.check(this.#store, studies, this.#report);
+    } catch (error) {
+      this.findings.push(failureOf(rule, this.#store, error));
+    }
+  }
+
+  /** Whether a rule is on; whatever is reported from now on is its. */
+  #begin(rule: Rule, bus: Bus | undefined): boolean {
+    this.#rule = rule;
+    this.#bus = bus;
+    const { severity, only } = this.#settings;
+    return severity?.[rule.id] !== 'off' && (!only || only.has(rule.id));
+  }
+
+  /** One for all rules and buses: a check makes thousands of calls and hardly ever a report. */
+  readonly #report = (report: Report & { readonly bus?: Bus }): void => {
+    if (this.#rule) this.#take(this.#rule, report, (report.bus ?? this.#bus)?.name);
+  };
+
+  #take(rule: Rule, report: Report, bus: string | undefined): void {
+    const where = { store: this.#store.name, ...(bus === undefined ? {} : { bus }) };
+    const finding = findingOf(rule, report, where, this.#settings);
+    if (finding) this.findings.push(finding);
+  }
 }
 
 /** Reports about a file outside any store: its catalogue, its imports, its syntax. */
@@ -93,19 +143,15 @@ function findingOf(
 }
 const noFixes = () => [];
 
-function guarded(rule: Rule, subject: Bus | Store, findings: Finding[], check: () => void): void {
-  try {
-    check();
-  } catch (error) {
-    findings.push({
-      rule: 'internal-error',
-      severity: 'warning',
-      message: `rule ${rule.id} failed on ${subject.name} (${error instanceof Error ? error.message : String(error)}); this is a mistake in Fieldpair, please report it with this file`,
-      place: subject.place,
-      related: [],
-      fixes: noFixes,
-    });
-  }
+function failureOf(rule: Rule, subject: Bus | Store, error: unknown): Finding {
+  return {
+    rule: 'internal-error',
+    severity: 'warning',
+    message: `rule ${rule.id} failed on ${subject.name} (${error instanceof Error ? error.message : String(error)}); this is a mistake in Fieldpair, please report it with this file`,
+    place: subject.place,
+    related: [],
+    fixes: noFixes,
+  };
 }
 
 function covers(waiver: Waiver, finding: Finding, store: Store): boolean {

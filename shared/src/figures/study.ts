@@ -16,7 +16,7 @@ import { meterReadings } from '../physics/meter.js';
 import { driverTestLoad } from '../physics/transceiver.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
 import { formatLength, formatOhms, metres, seconds } from '../quantity.js';
-import { once } from './once.js';
+import { runsByCable } from './runs-by-cable.js';
 import { type Shape, shapeOf } from './shape.js';
 
 export { isUnknown, type Known, type Range, type Unknown } from '../known.js';
@@ -31,6 +31,8 @@ export interface BusStudy {
   /** The landing of the device with the role `head`, the first if several. */
   readonly head: Landing | undefined;
   readonly heads: readonly Landing[];
+  /** Runs that are in the circuit, by their cable, in the order of the text. Runs of unknown cable are left out. */
+  readonly runsByCable: ReadonlyMap<Cable, readonly Run[]>;
   /** Temperature that the cable is computed at. */
   readonly temperature: Celsius;
   /** Resistance of one conductor of a run at the bus's temperature. */
@@ -75,16 +77,18 @@ export function createStudy(store: Store, bus: Bus, options: StudyOptions = {}):
 
 class LazyStudy implements BusStudy {
   private readonly perMetre = new Map<Cable, Known<Range<OhmsPerMetre>>>();
-  private readonly shapeOnce = once(() => shapeOf(this.bus));
-  private readonly lengthOnce = once(() => this.computeLength());
-  private readonly headsOnce = once(() => this.bus.landings.filter(({ node }) => node?.device?.role === 'head'));
-  private readonly loopOnce = once(() => this.computeLoop());
-  private readonly loadsOnce = once(() => unitLoadsOf(this.bus));
-  private readonly circuitOnce = once(() => this.buildCircuit());
-  private readonly meterOnce = once(() => this.everywhere(meterReadings));
-  private readonly idleOnce = once(() => this.everywhere(idleLevels));
-  private readonly drivenOnce = once(() => this.everywhere((circuit) => this.computeDriven(circuit)));
-  private readonly delayOnce = once(() => this.computeDelays());
+  // What was computed, once it was.
+  private madeShape?: Shape;
+  private madeLength?: Metres;
+  private madeHeads?: readonly Landing[];
+  private madeCables?: ReadonlyMap<Cable, readonly Run[]>;
+  private madeLoop?: Known<Range<Ohms>>;
+  private madeLoads?: Known<Ratio>;
+  private madeCircuit?: BusCircuit | Unknown;
+  private madeMeter?: readonly Known<Range<Ohms>>[];
+  private madeIdle?: readonly Known<Range<Volts>>[];
+  private madeDriven?: readonly Known<Range<Volts>>[];
+  private madeDelay?: readonly Known<Seconds>[];
 
   constructor(
     readonly store: Store,
@@ -93,11 +97,13 @@ class LazyStudy implements BusStudy {
   ) {}
 
   get shape(): Shape {
-    return this.shapeOnce();
+    this.madeShape ??= shapeOf(this.bus);
+    return this.madeShape;
   }
 
   get length(): Metres {
-    return this.lengthOnce();
+    this.madeLength ??= this.computeLength();
+    return this.madeLength;
   }
 
   private computeLength(): Metres {
@@ -107,11 +113,17 @@ class LazyStudy implements BusStudy {
   }
 
   get heads(): readonly Landing[] {
-    return this.headsOnce();
+    this.madeHeads ??= this.bus.landings.filter(({ node }) => node?.device?.role === 'head');
+    return this.madeHeads;
   }
 
   get head(): Landing | undefined {
     return this.heads[0];
+  }
+
+  get runsByCable(): ReadonlyMap<Cable, readonly Run[]> {
+    this.madeCables ??= runsByCable(this.bus);
+    return this.madeCables;
   }
 
   get temperature(): Celsius {
@@ -141,7 +153,8 @@ class LazyStudy implements BusStudy {
   }
 
   get loopResistance(): Known<Range<Ohms>> {
-    return this.loopOnce();
+    this.madeLoop ??= this.computeLoop();
+    return this.madeLoop;
   }
 
   private computeLoop(): Known<Range<Ohms>> {
@@ -160,7 +173,8 @@ class LazyStudy implements BusStudy {
   }
 
   get unitLoads(): Known<Ratio> {
-    return this.loadsOnce();
+    this.madeLoads ??= unitLoadsOf(this.bus);
+    return this.madeLoads;
   }
 
   private buildCircuit(): BusCircuit | Unknown {
@@ -174,20 +188,24 @@ class LazyStudy implements BusStudy {
   }
 
   private everywhere<T>(compute: (circuit: BusCircuit) => readonly Known<T>[]): readonly Known<T>[] {
-    const circuit = this.circuitOnce();
+    this.madeCircuit ??= this.buildCircuit();
+    const circuit = this.madeCircuit;
     return isUnknown(circuit) ? this.bus.landings.map(() => circuit) : compute(circuit);
   }
 
   get meter(): readonly Known<Range<Ohms>>[] {
-    return this.meterOnce();
+    this.madeMeter ??= this.everywhere(meterReadings);
+    return this.madeMeter;
   }
 
   get idle(): readonly Known<Range<Volts>>[] {
-    return this.idleOnce();
+    this.madeIdle ??= this.everywhere(idleLevels);
+    return this.madeIdle;
   }
 
   get driven(): readonly Known<Range<Volts>>[] {
-    return this.drivenOnce();
+    this.madeDriven ??= this.everywhere((circuit) => this.computeDriven(circuit));
+    return this.madeDriven;
   }
 
   private computeDriven(circuit: BusCircuit): readonly Known<Range<Volts>>[] {
@@ -203,7 +221,8 @@ class LazyStudy implements BusStudy {
   }
 
   get delay(): readonly Known<Seconds>[] {
-    return this.delayOnce();
+    this.madeDelay ??= this.computeDelays();
+    return this.madeDelay;
   }
 
   private computeDelays(): readonly Known<Seconds>[] {

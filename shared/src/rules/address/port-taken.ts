@@ -1,4 +1,4 @@
-import type { Bus, Landing } from '../../network.js';
+import type { Bus, Landing, Store, StoreNode } from '../../network.js';
 import { exampleBoard, exampleCable } from '../pair/example.js';
 import type { StoreRule } from '../rule.js';
 import { portFixes, portPlaceOf } from './landable-ports.js';
@@ -48,13 +48,16 @@ export const portTaken: StoreRule = {
     since: '0.1.0',
   },
   check(store, _, report) {
+    // Only these can meet another bus at a port.
+    const shared = nodesOnSeveralBuses(store);
+    if (!shared.size) return;
     const first = new Map<string, { readonly bus: Bus; readonly landing: Landing }>();
     for (const bus of store.buses) {
       // A supply may feed several runs from one pair of terminals.
       if (bus.kind === undefined || bus.kind === 'supply') continue;
       for (const landing of bus.landings) {
         const { node, port, name } = landing;
-        if (!node || !port) continue;
+        if (!node || !port || !shared.has(node)) continue;
         const key = JSON.stringify([node.name, port.name]);
         const other = first.get(key);
         if (!other) first.set(key, { bus, landing });
@@ -72,3 +75,16 @@ export const portTaken: StoreRule = {
     }
   },
 };
+
+function nodesOnSeveralBuses(store: Store): Set<StoreNode> {
+  const busOf = new Map<StoreNode, Bus>();
+  const several = new Set<StoreNode>();
+  for (const bus of store.buses) {
+    for (const { node } of bus.landings) {
+      const other = node && busOf.get(node);
+      if (node && !other) busOf.set(node, bus);
+      else if (node && other !== bus) several.add(node);
+    }
+  }
+  return several;
+}

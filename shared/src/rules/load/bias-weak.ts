@@ -13,8 +13,10 @@ export const biasWeak: BusRule = {
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp'],
   scope: 'bus',
   check: (study, report) => {
-    const { bus, shape, idle } = study;
-    if (bus.damaged || bus.biases.length === 0 || !shape.ends || bus.landings.some(({ crossed }) => crossed)) return;
+    const { bus } = study;
+    if (bus.damaged || bus.biases.length === 0 || !study.shape.ends) return;
+    if (bus.landings.some(({ crossed }) => crossed)) return;
+    const { idle } = study;
     let weakest = threshold;
     let at: number | undefined;
     for (const { index } of bus.landings) {

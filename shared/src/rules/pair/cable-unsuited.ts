@@ -3,7 +3,7 @@ import { type CableNeeds, cableNeeds } from '../../limits/cable.js';
 import type { Bus, Cable, Run, Store } from '../../network.js';
 import type { BusRule } from '../rule.js';
 import { cableFaults } from './cable-faults.js';
-import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, shieldedRuns } from './cables.js';
+import { cablePlaceOf, isPartlyShielded, isShielded, mainCable, recable } from './cables.js';
 import { exampleBoard, exampleHead, exampleStore, soundFile } from './example.js';
 
 export const cableUnsuited: BusRule = {
@@ -47,15 +47,16 @@ colours + white - blue`,
     ],
     since: '0.1.0',
   },
-  check({ store, bus }, report) {
+  check(study, report) {
+    const { store, bus, runsByCable } = study;
     const needs = bus.kind && cableNeeds[bus.kind];
     if (!needs) return;
     // A bare stretch of a shielded bus is a gap in its shield and has its finding there, unless more is wrong with it.
-    const partlyShielded = shieldedRuns(bus).length > 0;
-    for (const [cable, runs] of runsByCable(bus)) {
+    const partlyShielded = isPartlyShielded(study);
+    for (const [cable, runs] of runsByCable) {
       const faults = cableFaults(cable, needs, !partlyShielded || cableFaults(cable, needs, false).length > 0);
+      if (!faults.length) continue;
       const [first, ...others] = runs;
-      if (!faults.length || !first) continue;
       report({
         message: `cable ${cable.name} does not suit a ${bus.kind} bus: ${faults.join('; ')}`,
         place: cablePlaceOf(bus, first),

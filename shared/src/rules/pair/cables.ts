@@ -1,19 +1,9 @@
 /** Which cables a bus runs on, and which of them is its main one. */
+import { runsByCable } from '../../figures/runs-by-cable.js';
+import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import type { Bus, Cable, Run } from '../../network.js';
 import { formatNumber } from '../../quantity.js';
-
-/** Runs that are in the circuit, by their cable, in the order of the text. Runs of unknown cable are left out. */
-export function runsByCable({ runs }: Bus): Map<Cable, Run[]> {
-  const result = new Map<Cable, Run[]>();
-  for (const run of runs) {
-    if (run.spare || !run.cable) continue;
-    const same = result.get(run.cable);
-    if (same) same.push(run);
-    else result.set(run.cable, [run]);
-  }
-  return result;
-}
 
 /** The bus's own cable where a run uses it, else the one that most of its length runs on. */
 export function mainCable(bus: Bus, byCable: ReadonlyMap<Cable, readonly Run[]> = runsByCable(bus)): Cable | undefined {
@@ -53,8 +43,11 @@ export const cablePlaceOf = (bus: Bus, run: Run | undefined) =>
 export const isShielded = (cable: Cable | undefined): boolean | undefined =>
   cable?.shield === undefined ? undefined : cable.shield !== 'none';
 
-/** Runs in the circuit whose cable is known to have a shield. */
-export const shieldedRuns = ({ runs }: Bus): Run[] => runs.filter((run) => !run.spare && isShielded(run.cable));
+/** Whether any run in the circuit is on cable that is known to have a shield. */
+export function isPartlyShielded({ runsByCable }: Pick<BusStudy, 'runsByCable'>): boolean {
+  for (const cable of runsByCable.keys()) if (isShielded(cable)) return true;
+  return false;
+}
 
 /** `22 AWG` or `0.34 mm2`, as the cable has it. */
 export const sizeOf = (cable: Cable) =>

@@ -2,7 +2,7 @@ import type { Bus, Cable } from '../../network.js';
 import { rs485Kinds } from '../../network.js';
 import { formatNumber } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
-import { cablePlaceOf, runsByCable } from './cables.js';
+import { cablePlaceOf } from './cables.js';
 import { exampleCable, exampleFile, exampleHead, exampleStore } from './example.js';
 
 const withCommon = (device: string) => device.replace('shield "SH"', 'shield "SH" common "0V"');
@@ -55,10 +55,10 @@ export const conductorShortSupply: BusRule = {
     ],
     since: '0.1.0',
   },
-  check({ bus }, report) {
+  check({ bus, runsByCable }, report) {
     const need = needOf(bus);
     if (!need) return;
-    for (const [cable, runs] of runsByCable(bus)) {
+    for (const [cable, runs] of runsByCable) {
       const count = conductorsOf(cable);
       if (count === undefined || need.conductors <= count) continue;
       report({

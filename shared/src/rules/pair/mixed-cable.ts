@@ -1,10 +1,10 @@
 import { cableNeeds } from '../../limits/cable.js';
 import type { Cable } from '../../network.js';
 import { conductorArea } from '../../physics/conductor.js';
-import { formatOhms } from '../../quantity.js';
+import { formatOhms, metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { cableFaults } from './cable-faults.js';
-import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, sizeOf } from './cables.js';
+import { cablePlaceOf, isShielded, mainCable, recable, sizeOf } from './cables.js';
 import { exampleFile, soundFile, soundRemarks } from './example.js';
 
 /** Impedances that differ by less are within the usual tolerance of one cable (common practice, no published source). */
@@ -45,20 +45,19 @@ ${soundRemarks}`)}`,
     ],
     since: '0.1.0',
   },
-  check({ bus, lengthText }, report) {
-    const byCable = runsByCable(bus);
-    if (byCable.size < 2) return;
-    const main = mainCable(bus, byCable);
+  check({ bus, runsByCable, lengthText }, report) {
+    if (runsByCable.size < 2) return;
+    const main = mainCable(bus, runsByCable);
     if (!main) return;
     const needs = bus.kind && cableNeeds[bus.kind];
-    for (const [cable, runs] of byCable) {
+    for (const [cable, runs] of runsByCable) {
       // A cable that does not suit the bus at all, or that leaves a gap in its shield, is told as that.
       if (needs && cableFaults(cable, needs, false).length) continue;
       if (isShielded(main) && isShielded(cable) === false && bus.kind !== 'ethernet') continue;
       const differences = cable === main ? [] : differencesOf(cable, main);
+      if (!differences.length) continue;
       const [first, ...others] = runs;
-      if (!differences.length || !first) continue;
-      const length = runs.reduce((sum, run) => sum + run.length, 0) as typeof first.length;
+      const length = metres(runs.reduce((sum, run) => sum + run.length, 0));
       report({
         message: `${lengthText(length)} of bus ${bus.name} run on ${cable.name} (${differences.join(', ')}); pull the whole bus on one cable`,
         place: cablePlaceOf(bus, first),

@@ -1,9 +1,10 @@
 import { cableNeeds } from '../../limits/cable.js';
+import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { cableFaults } from './cable-faults.js';
-import { cablePlaceOf, isShielded, mainCable, recable, runsByCable, shieldedRuns } from './cables.js';
+import { cablePlaceOf, isPartlyShielded, isShielded, mainCable, recable } from './cables.js';
 import { exampleFile, soundFile, soundRemarks } from './example.js';
-import { shieldSections } from './shield-sections.js';
+import { type ShieldSections, shieldSections } from './shield-sections.js';
 
 export const shieldGap: BusRule = {
   id: 'shield-gap',
@@ -30,15 +31,16 @@ ${soundRemarks}`),
     ],
     since: '0.1.0',
   },
-  check({ bus, lengthText }, report) {
-    const shielded = shieldedRuns(bus);
-    if (!shielded.length) return;
-    const sections = shieldSections(bus);
+  check(study, report) {
+    const { bus, runsByCable, lengthText } = study;
+    if (!isPartlyShielded(study)) return;
+    let sections: ShieldSections | undefined;
     for (const landing of bus.landings) {
       if (landing.shield !== 'open') continue;
+      sections ??= shieldSections(bus);
       const meeting = sections.at(landing.index);
       if (meeting.length < 2) continue;
-      if (meeting.every((section) => sections.earthed.has(section))) continue;
+      if (meeting.every((section) => sections?.earthed.has(section))) continue;
       report({
         message: `the shield is cut at ${landing.name}, so that beyond it nothing leads noise to earth; join the ${meeting.length} shields there`,
         place: landing.shieldPlace ?? landing.place,
@@ -53,14 +55,13 @@ ${soundRemarks}`),
       });
     }
     const needs = bus.kind && cableNeeds[bus.kind];
-    const byCable = runsByCable(bus);
-    for (const [cable, runs] of byCable) {
-      const [first, ...others] = runs;
-      if (isShielded(cable) !== false || !first) continue;
+    for (const [cable, runs] of runsByCable) {
+      if (isShielded(cable) !== false) continue;
       // What else is wrong with the cable is told together with its missing shield.
       if (needs && cableFaults(cable, needs, false).length) continue;
-      const length = runs.reduce((sum, run) => sum + run.length, 0) as typeof first.length;
-      const main = mainCable({ ...bus, runs: shielded });
+      const [first, ...others] = runs;
+      const length = metres(runs.reduce((sum, run) => sum + run.length, 0));
+      const main = mainCable(bus, new Map([...runsByCable].filter(([other]) => isShielded(other))));
       report({
         message: `${lengthText(length)} of bus ${bus.name} run on ${cable.name}, which has no shield, while the rest is shielded; pull shielded cable there too`,
         place: cablePlaceOf(bus, first),

@@ -1,6 +1,7 @@
 import type { BusRule } from '../rule.js';
+import { isShielded } from './cables.js';
 import { exampleFile, soundFile } from './example.js';
-import { oneEarthKinds, shieldSections } from './shield-sections.js';
+import { oneEarthKinds } from './shield-sections.js';
 
 export const shieldNotReturned: BusRule = {
   id: 'shield-not-returned',
@@ -29,9 +30,8 @@ colours + white - blue shield drain`),
     since: '0.1.0',
   },
   check({ bus, heads }, report) {
-    const sections = shieldSections(bus);
     for (const head of heads) {
-      if (!sections.at(head.index).length) continue;
+      if (!head.runs.some((run) => isShielded(bus.runs[run]!.cable))) continue;
       const here = bus.earths.some(({ landing }) => landing === head.index);
       const elsewhere = bus.earths.some(({ landing }) => landing !== head.index);
       const mark = head.port?.terminals.shield;

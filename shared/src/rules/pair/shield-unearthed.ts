@@ -1,5 +1,5 @@
 import type { BusRule } from '../rule.js';
-import { shieldedRuns } from './cables.js';
+import { isPartlyShielded } from './cables.js';
 import { exampleFile, soundFile } from './example.js';
 import { oneEarthKinds } from './shield-sections.js';
 
@@ -29,9 +29,10 @@ colours + white - blue shield drain`),
     ],
     since: '0.1.0',
   },
-  check({ bus, head }, report) {
+  check(study, report) {
+    const { bus, head } = study;
     // An earth at an unknown landing is one all the same; its name has its own finding.
-    if (bus.damaged || bus.earths.length || !shieldedRuns(bus).length) return;
+    if (bus.damaged || bus.earths.length || !isPartlyShielded(study)) return;
     const free = bus.kind === 'free-topology';
     const at = head?.name ?? 'one point';
     report({

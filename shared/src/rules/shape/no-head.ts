@@ -10,7 +10,7 @@ export const noHead: BusRule = {
   kinds: ['modbus-rtu', 'bacnet-mstp'],
   check(study, report) {
     const { bus } = study;
-    if (bus.damaged || !namesResolved(bus)) return;
+    if (study.head || bus.damaged || !namesResolved(bus)) return;
     const devices = bus.landings.flatMap(({ node }) => (node ? [node.device] : []));
     if (devices.length < 2) return;
     // An unknown device may be the head, and a repeater passes on what a head behind it says.
