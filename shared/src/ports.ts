@@ -15,6 +15,29 @@ export function portReserved(port: Port, node: StoreNode): boolean {
   return revisions.length === 0 || (node.revision !== undefined && revisions.includes(node.revision.value));
 }
 
+/**
+ * The port that a bus lands on where the text names none: the only one that was meant for it, else the only one that
+ * could take it at all; undefined where there are none or several.
+ */
+export function soleServingPort(node: StoreNode, kind: BusKind | undefined): Port | undefined {
+  if (kind === undefined) return undefined;
+  let fit: Port | undefined;
+  let poor: Port | undefined;
+  let poorCount = 0;
+  for (const port of node.device?.ports ?? []) {
+    if (!portServes(port, kind)) continue;
+    if (isPoor(port, node)) {
+      poor = port;
+      poorCount++;
+    } else if (fit) return undefined;
+    else fit = port;
+  }
+  return fit ?? (poorCount === 1 ? poor : undefined);
+}
+
+/** Whether a port that serves a bus is the wrong one all the same, as long as there is another. */
+const isPoor = (port: Port, node: StoreNode): boolean => portReserved(port, node) || port.twinOf !== undefined;
+
 /** The ports of a node's device that a bus could land on, the ones that were meant for it first. */
 export function servingPorts(
   node: StoreNode,
@@ -26,7 +49,7 @@ export function servingPorts(
   if (kind === undefined) return { fit, poor };
   for (const port of node.device?.ports ?? []) {
     if (!portServes(port, kind)) continue;
-    (portReserved(port, node) || port.twinOf ? poor : fit).push(port);
+    (isPoor(port, node) ? poor : fit).push(port);
   }
   return { fit, poor };
 }

@@ -115,8 +115,11 @@ export function unitsOf(dimension: Dimension): string[] {
 /** The SI value of `value` written in `unitName`, or undefined for a unit that does not exist. */
 export function toSi(value: number, unitName: string): number | undefined {
   const definition = units.get(unitName);
-  return definition && value * definition.scale + (definition.offset ?? 0);
+  return definition && inSi(value, definition);
 }
+
+/** The SI value of `value` in a unit. */
+export const inSi = (value: number, { scale, offset = 0 }: UnitDefinition): number => value * scale + offset;
 
 /** In which unit lengths are shown to a person. */
 export type LengthUnit = 'ft' | 'm';

@@ -3,19 +3,27 @@ import {
   type Bus,
   type BusBias,
   bitsPerSecond,
+  type Cable,
   type CharacterFormat,
   celsius,
+  type LandingIndex,
   type LengthUnit,
+  type Metres,
   metres,
+  type Pen,
+  type Place,
   type Run,
+  type RunIndex,
+  type Sourced,
   type StoreNode,
 } from '@fieldpair/shared';
-import type { BusDeclaration, BusStatement, Run as RunTree } from '../generated/reader.js';
+import type { BusDeclaration, BusStatement, RunOption, Run as RunTree } from '../generated/reader.js';
 import { type LandingDraft, Landings } from './landings.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { biasOf } from './port.js';
 import { quantityOf, writesFeet } from './quantities.js';
 import type { CatalogueScope } from './scope.js';
+import { added } from './short-list.js';
 import { kindOf } from './words.js';
 
 type Draft = { -readonly [Key in keyof Bus]: Bus[Key] };
@@ -97,21 +105,23 @@ function lengthUnitOf(declaration: BusDeclaration): LengthUnit {
 function buildCourse(
   declaration: BusDeclaration,
   landings: Landings,
-  busCable: Bus['cable'],
+  busCable: Cable | undefined,
   scope: CatalogueScope,
   notes: Notes,
 ): Pick<Bus, 'runs' | 'pens' | 'damaged'> {
   const runs: Run[] = [];
-  const pens: { landing: number; place: Bus['place'] }[] = [];
+  const pens: Pen[] = [];
   let damaged = false;
   let pen: LandingDraft | undefined;
   for (const statement of declaration.statements) {
     if (statement.type === 'From') {
-      pen = statement.landing && landings.visit(statement.landing, 'from', statement);
-      if (pen) pens.push({ landing: pen.index, place: notes.place(statement) });
+      const place = notes.place(statement);
+      pen = statement.landing && landings.visit(statement.landing, 'from', place);
+      if (pen) pens.push({ landing: pen.index, place });
       else damaged = true;
     } else if (statement.type === 'Run') {
-      const target = statement.landing && landings.visit(statement.landing, statement.tap ? 'tap' : 'to', statement);
+      const place = notes.place(statement);
+      const target = statement.landing && landings.visit(statement.landing, statement.tap ? 'tap' : 'to', place);
       if (statement.landing && !target) damaged = true;
       if (!pen) {
         // Nothing was landed on yet: the text lacks its first `from`.
@@ -119,22 +129,21 @@ function buildCourse(
           notes.report(
             'pen-missing',
             `this run starts nowhere; write from LANDING before the first run of bus ${declaration.name?.text ?? ''}`,
-            notes.place(statement),
-            {
-              bus: declaration.name?.text ?? '',
-            },
+            place,
+            { bus: declaration.name?.text ?? '' },
           );
         }
         damaged = true;
         if (!statement.tap) pen = target;
         continue;
       }
-      const run = buildRun(statement, runs.length, pen, target, busCable, scope, notes);
-      damaged ||= run.unmeasured;
-      runs.push(run.run);
-      if (!run.run.spare) {
-        pen.runs.push(run.run.index);
-        if (target && target !== pen) target.runs.push(run.run.index);
+      const run = new RunDraft(runs.length, pen.index, place, statement.tap);
+      if (target) run.to = target.index;
+      if (!readRun(statement, run, busCable, scope, notes)) damaged = true;
+      runs.push(run);
+      if (!run.spare) {
+        pen.runs = added(pen.runs, run.index);
+        if (target && target !== pen) target.runs = added(target.runs, run.index);
         if (!statement.tap && target) pen = target;
       }
     }
@@ -142,28 +151,44 @@ function buildCourse(
   return { runs, pens, damaged };
 }
 
-function buildRun(
+/** Has all properties from the start, so that every run is laid out alike and the rules read them fast. */
+class RunDraft implements Run {
+  to?: LandingIndex;
+  lengthPlace: Place;
+  length = metres(0);
+  planned = metres(0);
+  built?: Sourced<Metres>;
+  cable?: Cable;
+  cablePlace?: Place;
+  spare = false;
+  besideMains?: Place;
+
+  constructor(
+    readonly index: RunIndex,
+    readonly from: LandingIndex,
+    readonly place: Place,
+    readonly tap: boolean,
+  ) {
+    this.lengthPlace = place;
+  }
+}
+
+/** Reads what a statement says of its run; false where it gives no length. */
+function readRun(
   tree: RunTree,
-  index: number,
-  from: LandingDraft,
-  to: LandingDraft | undefined,
-  busCable: Bus['cable'],
+  run: RunDraft,
+  busCable: Cable | undefined,
   scope: CatalogueScope,
   notes: Notes,
-): { run: Run; unmeasured: boolean } {
-  const planned = quantityOf(tree.length, 'length', notes, { above: 0 }, lengthUnits);
-  const run: { -readonly [Key in keyof Run]: Run[Key] } = {
-    index,
-    from: from.index,
-    place: notes.place(tree),
-    lengthPlace: notes.place(tree.length ?? tree),
-    length: metres(planned ?? 0),
-    planned: metres(planned ?? 0),
-    tap: tree.tap,
-    spare: false,
-  };
-  if (to) run.to = to.index;
-  if (busCable && !tree.options.some(({ type }) => type === 'OnCable')) run.cable = busCable;
+): boolean {
+  if (tree.length) run.lengthPlace = notes.place(tree.length);
+  const planned = quantityOf(tree.length, 'length', notes, positive, lengthUnits);
+  if (planned !== undefined) {
+    run.planned = metres(planned);
+    run.length = run.planned;
+  }
+  // A run whose own cable is not known is not on the cable of the bus.
+  if (busCable && !tree.options.some(isOnCable)) run.cable = busCable;
   for (const option of tree.options) {
     switch (option.type) {
       case 'OnCable': {
@@ -174,7 +199,7 @@ function buildRun(
         break;
       }
       case 'Built': {
-        const built = quantityOf(option.length, 'length', notes, { above: 0 }, lengthUnits);
+        const built = quantityOf(option.length, 'length', notes, positive, lengthUnits);
         if (built === undefined) break;
         run.built = { value: metres(built), place: notes.place(option) };
         run.length = metres(built);
@@ -188,17 +213,20 @@ function buildRun(
         break;
     }
   }
-  return { run, unmeasured: planned === undefined && run.built === undefined };
+  return planned !== undefined || run.built !== undefined;
 }
+
+const positive = { above: 0 };
+const isOnCable = ({ type }: RunOption) => type === 'OnCable';
 
 /** Shield, bias, temperature and colours: what is said of the bus as a whole, once all its landings are known. */
 function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landings, notes: Notes): void {
   const earths: Bus['earths'][number][] = [];
   const biases: BusBias[] = [];
   for (const statement of declaration.statements) {
-    const place = notes.place(statement);
     switch (statement.type) {
       case 'BusShield': {
+        const place = notes.place(statement);
         const landing = landings.find(statement.at, 'its shield cannot be earthed there');
         earths.push(landing ? { landing: landing.index, place } : { place });
         break;
@@ -208,7 +236,7 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
         break;
       case 'Ambient': {
         const value = quantityOf(statement.temperature, 'temperature', notes, { from: -90, to: 200 }, ['degC', 'degF']);
-        if (value !== undefined) draft.ambient = { value: celsius(value), place };
+        if (value !== undefined) draft.ambient = { value: celsius(value), place: notes.place(statement) };
         break;
       }
       case 'BusColours': {
@@ -216,7 +244,7 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
         const colours: { plus?: string; minus?: string; shield?: string; common?: string } = {};
         for (const { role, colour } of statement.colours)
           if (role && colour?.text !== undefined) colours[names[role]] = colour.text;
-        draft.colours = { ...colours, place };
+        draft.colours = { ...colours, place: notes.place(statement) };
         break;
       }
       default:

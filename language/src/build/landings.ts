@@ -2,32 +2,55 @@
 import {
   type Bus,
   type Landing,
+  type LandingIndex,
   type LandingTermination,
   type Place,
   type Port,
+  type RunIndex,
+  type ShieldTreatment,
   type Sourced,
   type StoreNode,
-  servingPorts,
+  soleServingPort,
+  type Visit,
 } from '@fieldpair/shared';
-import type { LandingReference, Landing as LandingTree } from '../generated/reader.js';
+import type { LandingAddress, LandingReference, Landing as LandingTree, Name } from '../generated/reader.js';
 import { unknownPort } from './device.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
+import { added, none } from './short-list.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
 
-export type LandingDraft = {
-  -readonly [Key in keyof Landing]: Landing[Key];
-} & {
-  visits: Landing['visits'][number][];
-  terminations: LandingTermination[];
-  otherAddresses: Sourced<number>[];
-  runs: number[];
-};
+type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
+
+/** Has all properties from the start, so that every landing is laid out alike and the rules read them fast. */
+export class LandingDraft implements Writable<Landing> {
+  node?: StoreNode;
+  port?: Port;
+  portPlace?: Place;
+  splice?: string;
+  visits: readonly Visit[] = none;
+  address?: Sourced<number>;
+  otherAddresses: readonly Sourced<number>[] = none;
+  terminations: readonly LandingTermination[] = none;
+  switchRequested?: Place;
+  missingSwitch?: Place;
+  switchedOff?: Place;
+  crossed?: Place;
+  shield: ShieldTreatment = 'through';
+  shieldPlace?: Place;
+  runs: readonly RunIndex[] = none;
+
+  constructor(
+    readonly index: LandingIndex,
+    readonly name: string,
+    readonly place: Place,
+  ) {}
+}
 
 export class Landings {
   readonly all: LandingDraft[] = [];
-  readonly #byKey = new Map<string, LandingDraft>();
-  readonly #byNode = new Map<string, LandingDraft[]>();
+  readonly #byNode = new Map<string, readonly LandingDraft[]>();
+  readonly #splices = new Map<string, LandingDraft>();
   readonly #strangers = new Map<string, StoreNode>();
   readonly #bus: string;
   readonly #kind: Bus['kind'];
@@ -41,19 +64,18 @@ export class Landings {
     this.#notes = notes;
   }
 
-  /** The landing that a statement mentions, made at its first mention; undefined where its name is missing. */
-  visit(tree: LandingTree, statement: 'from' | 'to' | 'tap', at: Spot): LandingDraft | undefined {
+  /**
+   * The landing that a statement mentions, made at its first mention; undefined where its name is missing.
+   * @param statementPlace the place of the statement.
+   */
+  visit(tree: LandingTree, statement: Visit['statement'], statementPlace: Place): LandingDraft | undefined {
     const notes = this.#notes;
-    const draft = tree.splice ? this.#splice(tree) : this.#landing(tree);
-    if (!draft) return undefined;
     const reference = tree.splice ?? tree.node;
     if (!reference) return undefined;
-    draft.visits.push({
-      place: notes.place(tree),
-      referencePlace: notes.place({ start: reference.start, end: (tree.port ?? reference).end }),
-      statement,
-      statementPlace: notes.place(at),
-    });
+    const referencePlace = notes.place({ start: reference.start, end: (tree.port ?? reference).end });
+    const draft = tree.splice ? this.#splice(tree.splice, referencePlace) : this.#landing(tree, referencePlace);
+    if (!draft) return undefined;
+    draft.visits = added(draft.visits, { place: notes.place(tree), referencePlace, statement, statementPlace });
     for (const property of tree.properties) this.#read(property, draft);
     return draft;
   }
@@ -63,8 +85,8 @@ export class Landings {
     const name = reference?.node?.text;
     if (!reference?.node || name === undefined) return undefined;
     const notes = this.#notes;
-    const splice = this.#byKey.get(`splice ${name}`);
-    const candidates = splice ? [splice] : (this.#byNode.get(name) ?? []);
+    const splice = this.#splices.get(name);
+    const candidates = splice ? [splice] : (this.#byNode.get(name) ?? none);
     const port = reference.port?.text;
     const found = port === undefined ? candidates[0] : candidates.find((one) => one.port?.name === port);
     if (found) {
@@ -86,45 +108,45 @@ export class Landings {
     return undefined;
   }
 
-  #splice({ splice }: LandingTree): LandingDraft | undefined {
-    const name = splice?.text;
-    if (!splice || name === undefined) return undefined;
-    const known = this.#byKey.get(`splice ${name}`);
+  #splice(written: Name, place: Place): LandingDraft | undefined {
+    const name = written.text;
+    if (name === undefined) return undefined;
+    const known = this.#splices.get(name);
     if (known) {
-      this.#notes.use('splice', splice, known.place);
+      this.#notes.use('splice', written, known.place);
       return known;
     }
-    this.#notes.declare('splice', splice);
-    const draft = this.#add(`splice ${name}`, name, this.#notes.place(splice));
+    this.#notes.declare('splice', written);
+    const draft = this.#add(name, place);
     draft.splice = name;
+    this.#splices.set(name, draft);
     return draft;
   }
 
-  #landing({ node: written, port: writtenPort, device }: LandingTree): LandingDraft | undefined {
+  #landing({ node: written, port: writtenPort, device }: LandingTree, place: Place): LandingDraft | undefined {
     const name = written?.text;
     if (!written || name === undefined) return undefined;
     // A splice that was made before may be mentioned by its bare name.
-    const splice = this.#byKey.get(`splice ${name}`);
+    const splice = this.#splices.get(name);
     if (splice && !this.#nodes.has(name)) {
       this.#notes.use('splice', written, splice.place);
       return splice;
     }
     const node = this.#node(written, name, device !== undefined);
-    const landed = this.#byNode.get(name) ?? [];
+    const landed = this.#byNode.get(name) ?? none;
     const port = this.#port(node, writtenPort);
     if (!writtenPort && landed.length === 1) return landed[0];
-    const key = `node ${name} ${port?.name ?? (writtenPort?.text === undefined ? '' : `?${writtenPort.text}`)}`;
-    const known = this.#byKey.get(key);
-    if (known) return known;
     const label = writtenPort?.text === undefined ? name : `${name}.${writtenPort.text}`;
-    const draft = this.#add(key, label, this.#notes.place({ start: written.start, end: (writtenPort ?? written).end }));
+    // Ports are told apart by what they are, and by what is written where that is none.
+    for (const known of landed) if (known.port === port && (port || known.name === label)) return known;
+    const draft = this.#add(label, place);
     draft.node = node;
     if (port) draft.port = port;
     if (writtenPort) draft.portPlace = this.#notes.place(writtenPort);
-    this.#byNode.set(name, [...landed, draft]);
+    this.#byNode.set(name, added(landed, draft));
     if (port?.terminator?.mode === 'fixed') {
       const { mode: _, ...values } = port.terminator;
-      draft.terminations.push({ means: 'fixed', ...values });
+      draft.terminations = added(draft.terminations, { means: 'fixed', ...values });
     }
     return draft;
   }
@@ -161,61 +183,55 @@ export class Landings {
       else if (written.text !== undefined) unknownPort(written, device.name, device.ports, this.#notes, this.#bus);
       return found;
     }
-    const { fit, poor } = servingPorts(node, { kind: this.#kind });
-    const choices = fit.length ? fit : poor;
-    return choices.length === 1 ? choices[0] : undefined;
+    return soleServingPort(node, this.#kind);
   }
 
-  #add(key: string, name: string, place: Place): LandingDraft {
-    const draft: LandingDraft = {
-      index: this.all.length,
-      name,
-      place,
-      visits: [],
-      otherAddresses: [],
-      terminations: [],
-      shield: 'through',
-      runs: [],
-    };
+  #add(name: string, place: Place): LandingDraft {
+    const draft = new LandingDraft(this.all.length, name, place);
     this.all.push(draft);
-    this.#byKey.set(key, draft);
     return draft;
   }
 
+  #readAddress(property: LandingAddress, draft: LandingDraft): void {
+    const written = property.address;
+    if (written?.value === undefined) return;
+    const notes = this.#notes;
+    const value = written.negative ? -written.value : written.value;
+    const address = { value, place: notes.place(written) };
+    if (!draft.address) draft.address = address;
+    else if (draft.address.value !== value) {
+      draft.otherAddresses = added(draft.otherAddresses, address);
+      notes.report(
+        'statement-repeated',
+        `${draft.name} has address ${value} here and ${draft.address.value} before; keep the one that is set on the device`,
+        notes.place(property),
+        {
+          bus: this.#bus,
+          at: draft.name,
+          related: [{ message: `address ${draft.address.value} is said here`, place: draft.address.place }],
+        },
+      );
+    }
+  }
+
   #read(property: LandingTree['properties'][number], draft: LandingDraft): void {
+    if (property.type === 'LandingAddress') {
+      this.#readAddress(property, draft);
+      return;
+    }
     const notes = this.#notes;
     const place = notes.place(property);
     switch (property.type) {
-      case 'LandingAddress': {
-        if (property.address?.value === undefined) break;
-        const value = property.address.negative ? -property.address.value : property.address.value;
-        const address = { value, place: notes.place(property.address) };
-        if (!draft.address) draft.address = address;
-        else if (draft.address.value !== value) {
-          draft.otherAddresses.push(address);
-          notes.report(
-            'statement-repeated',
-            `${draft.name} has address ${value} here and ${draft.address.value} before; keep the one that is set on the device`,
-            place,
-            {
-              bus: this.#bus,
-              at: draft.name,
-              related: [{ message: `address ${draft.address.value} is said here`, place: draft.address.place }],
-            },
-          );
-        }
-        break;
-      }
       case 'Terminate': {
         if (property.switched) {
           draft.switchRequested = place;
           if (draft.port?.terminator?.mode === 'switch') {
             const { mode: _, ...values } = draft.port.terminator;
-            draft.terminations.push({ means: 'switch', ...values, place });
+            draft.terminations = added(draft.terminations, { means: 'switch', ...values, place });
           } else if (draft.port || draft.splice !== undefined) draft.missingSwitch = place;
         } else {
           const values = terminationOf(property.resistance, property.capacitance, notes);
-          if (values) draft.terminations.push({ means: 'resistor', ...values, place });
+          if (values) draft.terminations = added(draft.terminations, { means: 'resistor', ...values, place });
         }
         break;
       }

@@ -1,12 +1,24 @@
 /** The nodes of a store: declared by themselves, or where they are first landed. */
-import type { Place, Sourced, StoreNode } from '@fieldpair/shared';
-import type { Landing, Name, StoreDeclaration } from '../generated/reader.js';
+import type { Device, Place, Sourced, StoreNode } from '@fieldpair/shared';
+import type { Name, StoreDeclaration } from '../generated/reader.js';
 import { documentationAbove, type Notes, type Spot } from './notes.js';
 import type { CatalogueScope } from './scope.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
-import { UniqueNames } from './unique.js';
+import { reportDuplicate } from './unique.js';
 
-type Draft = { -readonly [Key in keyof StoreNode]: StoreNode[Key] };
+/** Has all properties from the start, so that every node is laid out alike and the rules read them fast. */
+class NodeDraft implements StoreNode {
+  label?: string;
+  documentation?: string;
+  device?: Device;
+  devicePlace?: Place;
+  revision?: Sourced<string>;
+
+  constructor(
+    readonly name: string,
+    readonly place: Place,
+  ) {}
+}
 
 export interface NodePart {
   readonly declaration: StoreDeclaration;
@@ -16,15 +28,19 @@ export interface NodePart {
 
 /** All nodes by name, in the order of the text. */
 export function buildNodes(parts: readonly NodePart[]): Map<string, StoreNode> {
-  const nodes = new Map<string, Draft>();
-  const [first] = parts;
-  if (!first) return nodes;
-  const unique = new UniqueNames('node', first.notes);
+  const nodes = new Map<string, NodeDraft>();
+  const revisions: { readonly node: Name | undefined; readonly revision: Name | undefined; readonly notes: Notes }[] =
+    [];
   for (const { declaration, notes, scope } of parts) {
     const declare = (name: Name | undefined, label: string | undefined, device: Name | undefined, at: Spot) => {
-      if (name?.text === undefined || !unique.add(name, notes)) return;
+      if (name?.text === undefined) return;
+      const first = nodes.get(name.text);
+      if (first) {
+        reportDuplicate('node', name, first.place, notes);
+        return;
+      }
       notes.declare('node', name);
-      const draft: Draft = { name: name.text, place: notes.place(name) };
+      const draft = new NodeDraft(name.text, notes.place(name));
       if (label !== undefined) draft.label = label;
       const documentation = documentationAbove(notes.source.text, at.start);
       if (documentation !== undefined) draft.documentation = documentation;
@@ -36,38 +52,30 @@ export function buildNodes(parts: readonly NodePart[]): Map<string, StoreNode> {
       nodes.set(name.text, draft);
     };
     for (const member of declaration.members) {
-      if (member.type === 'NodeDeclaration') declare(member.name, member.label?.text, member.device, member);
+      if (member.type !== 'NodeDeclaration') continue;
+      declare(member.name, member.label?.text, member.device, member);
+      if (member.revision) revisions.push({ node: member.name, revision: member.revision, notes });
     }
-    for (const { landing, statement } of landingsOf(declaration)) {
-      if (landing.device && landing.node) declare(landing.node, landing.label?.text, landing.device, statement);
-    }
-  }
-  for (const { declaration, notes } of parts) {
     for (const member of declaration.members) {
-      if (member.type === 'NodeDeclaration') setRevision(nodes.get(member.name?.text ?? ''), member.revision, notes);
-    }
-    for (const { landing } of landingsOf(declaration)) {
-      for (const property of landing.properties) {
-        if (property.type === 'LandingRevision')
-          setRevision(nodes.get(landing.node?.text ?? ''), property.revision, notes);
+      if (member.type !== 'BusDeclaration') continue;
+      for (const statement of member.statements) {
+        if (statement.type !== 'From' && statement.type !== 'Run') continue;
+        const { landing } = statement;
+        if (!landing) continue;
+        if (landing.device && landing.node) declare(landing.node, landing.label?.text, landing.device, statement);
+        for (const property of landing.properties) {
+          if (property.type === 'LandingRevision')
+            revisions.push({ node: landing.node, revision: property.revision, notes });
+        }
       }
     }
   }
+  // A revision may be said before its node is declared.
+  for (const { node, revision, notes } of revisions) setRevision(nodes.get(node?.text ?? ''), revision, notes);
   return nodes;
 }
 
-function* landingsOf(declaration: StoreDeclaration): Generator<{ landing: Landing; statement: Spot }> {
-  for (const member of declaration.members) {
-    if (member.type !== 'BusDeclaration') continue;
-    for (const statement of member.statements) {
-      if ((statement.type === 'From' || statement.type === 'Run') && statement.landing) {
-        yield { landing: statement.landing, statement };
-      }
-    }
-  }
-}
-
-function setRevision(node: Draft | undefined, written: Name | undefined, notes: Notes): void {
+function setRevision(node: NodeDraft | undefined, written: Name | undefined, notes: Notes): void {
   if (!node || written?.text === undefined) return;
   const place: Place = notes.place(written);
   const { device } = node;

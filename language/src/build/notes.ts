@@ -52,15 +52,27 @@ export class Notes {
 
 /** The `///` lines right above a declaration, without their marks; undefined when there are none. */
 export function documentationAbove(text: string, start: number): string | undefined {
-  let lineStart = text.lastIndexOf('\n', start - 1) + 1;
-  if (text.slice(lineStart, start).trim() !== '') return undefined;
-  const lines: string[] = [];
+  let lineStart = start;
+  while (isBlank(text.charCodeAt(lineStart - 1))) lineStart--;
+  if (0 < lineStart && text.charCodeAt(lineStart - 1) !== lineFeed) return undefined;
+  let lines: string[] | undefined;
   while (lineStart > 0) {
-    const previous = text.lastIndexOf('\n', lineStart - 2) + 1;
-    const line = text.slice(previous, lineStart).trim();
-    if (!line.startsWith('///')) break;
-    lines.unshift(line.slice(3).replace(/^ /, ''));
+    let previous = lineStart - 1;
+    while (0 < previous && text.charCodeAt(previous - 1) !== lineFeed) previous--;
+    let mark = previous;
+    while (isBlank(text.charCodeAt(mark))) mark++;
+    if (!text.startsWith('///', mark)) break;
+    lines ??= [];
+    lines.unshift(
+      text
+        .slice(mark + 3, lineStart)
+        .trimEnd()
+        .replace(/^ /, ''),
+    );
     lineStart = previous;
   }
-  return lines.length ? lines.join('\n') : undefined;
+  return lines?.join('\n');
 }
+
+const lineFeed = 10;
+const isBlank = (code: number) => code === 32 || code === 9;

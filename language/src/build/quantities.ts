@@ -1,6 +1,6 @@
 /** Numbers with units: from the tree to SI values, with a report where a unit is missing, unknown or out of place. */
-import { type Dimension, formatSignificant, toSi, units, unitsOf } from '@fieldpair/shared';
-import type { Quantity } from '../generated/reader.js';
+import { type Dimension, formatSignificant, inSi, toSi, units, unitsOf } from '@fieldpair/shared';
+import type { Quantity, Unit } from '../generated/reader.js';
 import type { Notes } from './notes.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
 
@@ -18,51 +18,73 @@ const anArticle = (dimension: Dimension) => (/^[aeiou]/.test(dimension) ? 'an' :
 
 /**
  * The SI value of a quantity of one dimension, or undefined, with a report, where it has none. `expected` lists the
- * units that are usual here, the likeliest first. A rate alone may go without a unit: bits per second.
+ * units that are usual here, the likeliest first; unset, all of the dimension. A rate alone may go without a unit:
+ * bits per second.
  */
 export function quantityOf(
   quantity: Quantity | undefined,
   dimension: Dimension,
   notes: Notes,
-  bounds: Bounds = {},
-  expected: readonly string[] = unitsOf(dimension),
+  bounds: Bounds = anywhere,
+  expected?: readonly string[],
 ): number | undefined {
   if (!quantity) return undefined;
-  const place = notes.place(quantity);
   if (quantity.feet !== undefined) return feetAndInches(quantity, dimension, notes);
   if (quantity.value === undefined) return undefined;
   const number = quantity.negative ? -quantity.value : quantity.value;
-  let value: number | undefined = number;
-  if (quantity.unit) {
-    const name = unitName(quantity);
-    value = toSi(number, name);
-    const actual = units.get(name)?.dimension;
-    if (value === undefined || actual !== dimension) {
-      const unitPlace = notes.place(quantity.unit);
-      const likely = value === undefined ? nearest(name, unitsOf(dimension)) : [];
-      const choices = possibleUnits(number, likely.length ? likely : expected.slice(0, 4), bounds, dimension);
-      const what =
-        value === undefined ? `${name} is no unit` : `${name} measures ${anArticle(actual as Dimension)} ${actual}`;
-      const message = `${what}; here ${anArticle(dimension)} ${dimension} is due, in ${expected.slice(0, 4).join(', ')}${didYouMean(likely)}`;
-      notes.report('unit-unsuited', message, unitPlace, { fixes: () => renameFixes(unitPlace, choices) });
-      return undefined;
-    }
-  } else if (dimension !== 'rate') {
-    const message = `${formatSignificant(number, 6)} has no unit; write ${anArticle(dimension)} ${dimension} with its unit, such as ${expected
-      .slice(0, 3)
-      .map((unit) => `${formatSignificant(number, 6)} ${unit}`)
-      .join(' or ')}`;
-    notes.report('unit-missing', message, place, {
-      fixes: () =>
-        possibleUnits(number, expected.slice(0, 4), bounds, dimension).map((unit) => ({
-          title: `Write ${notes.textAt(quantity)} ${unit}`,
-          safe: false,
-          edits: [{ kind: 'write', place, text: `${notes.textAt(quantity)} ${unit}` }],
-        })),
-    });
+  if (!quantity.unit) {
+    if (dimension === 'rate') return within(number, bounds, quantity, dimension, notes);
+    reportMissingUnit(quantity, number, dimension, notes, bounds, expected);
     return undefined;
   }
-  return within(value, bounds, quantity, dimension, notes);
+  const unit = units.get(unitName(quantity.unit));
+  if (unit?.dimension === dimension) return within(inSi(number, unit), bounds, quantity, dimension, notes);
+  reportUnsuitedUnit(quantity.unit, number, unit?.dimension, dimension, notes, bounds, expected);
+  return undefined;
+}
+
+const anywhere: Bounds = {};
+
+function reportMissingUnit(
+  quantity: Quantity,
+  number: number,
+  dimension: Dimension,
+  notes: Notes,
+  bounds: Bounds,
+  expected: readonly string[] = unitsOf(dimension),
+): void {
+  const place = notes.place(quantity);
+  const message = `${formatSignificant(number, 6)} has no unit; write ${anArticle(dimension)} ${dimension} with its unit, such as ${expected
+    .slice(0, 3)
+    .map((unit) => `${formatSignificant(number, 6)} ${unit}`)
+    .join(' or ')}`;
+  notes.report('unit-missing', message, place, {
+    fixes: () =>
+      possibleUnits(number, expected.slice(0, 4), bounds, dimension).map((unit) => ({
+        title: `Write ${notes.textAt(quantity)} ${unit}`,
+        safe: false,
+        edits: [{ kind: 'write', place, text: `${notes.textAt(quantity)} ${unit}` }],
+      })),
+  });
+}
+
+/** @param actual what the unit measures; undefined where there is no such unit. */
+function reportUnsuitedUnit(
+  unit: Unit,
+  number: number,
+  actual: Dimension | undefined,
+  dimension: Dimension,
+  notes: Notes,
+  bounds: Bounds,
+  expected: readonly string[] = unitsOf(dimension),
+): void {
+  const name = unitName(unit);
+  const place = notes.place(unit);
+  const likely = actual === undefined ? nearest(name, unitsOf(dimension)) : [];
+  const choices = possibleUnits(number, likely.length ? likely : expected.slice(0, 4), bounds, dimension);
+  const what = actual === undefined ? `${name} is no unit` : `${name} measures ${anArticle(actual)} ${actual}`;
+  const message = `${what}; here ${anArticle(dimension)} ${dimension} is due, in ${expected.slice(0, 4).join(', ')}${didYouMean(likely)}`;
+  notes.report('unit-unsuited', message, place, { fixes: () => renameFixes(place, choices) });
 }
 
 /** The units with which a number is a value that can be here. */
@@ -76,8 +98,7 @@ const possibleUnits = (number: number, names: readonly string[], bounds: Bounds,
 
 const mostOf = (bounds: Bounds, dimension: Dimension) => bounds.to ?? largest[dimension] ?? 1e15;
 
-const unitName = ({ unit }: Quantity): string =>
-  unit?.per === undefined ? (unit?.text ?? '') : `${unit.text ?? ''}/${unit.per}`;
+const unitName = ({ text = '', per }: Unit): string => (per === undefined ? text : `${text}/${per}`);
 
 /** Also used to tell which length unit a text prefers. */
 export const writesFeet = (quantity: Quantity | undefined): boolean | undefined => {
@@ -107,23 +128,20 @@ function within(
   dimension: Dimension,
   notes: Notes,
 ): number | undefined {
-  const written = notes.textAt(quantity);
   const most = mostOf(bounds, dimension);
-  const complain = (why: string) => notes.report('value-impossible', `${written} ${why}`, notes.place(quantity));
-  if (bounds.above !== undefined && value <= bounds.above) {
-    complain(
-      value < 0
-        ? `is negative; ${anArticle(dimension)} ${dimension} here is more than 0`
-        : `is nothing; ${anArticle(dimension)} ${dimension} here is more than 0`,
-    );
-  } else if (bounds.from !== undefined && value < bounds.from) {
-    complain(
-      value < 0
-        ? `is negative; ${anArticle(dimension)} ${dimension} here is 0 or more`
-        : `is too small for ${anArticle(dimension)} ${dimension} here`,
-    );
-  } else if (value > most || !Number.isFinite(value)) {
-    complain(`is more than any ${dimension} here can be; check the number and its unit`);
-  } else return value;
+  const { above, from } = bounds;
+  const isTooLow = (above !== undefined && value <= above) || (from !== undefined && value < from);
+  if (!isTooLow && value <= most && Number.isFinite(value)) return value;
+  notes.report(
+    'value-impossible',
+    `${notes.textAt(quantity)} ${isTooLow ? whyTooLow(value, bounds, dimension) : `is more than any ${dimension} here can be; check the number and its unit`}`,
+    notes.place(quantity),
+  );
   return undefined;
+}
+
+function whyTooLow(value: number, { above }: Bounds, dimension: Dimension): string {
+  const what = `${anArticle(dimension)} ${dimension} here`;
+  if (above !== undefined) return `is ${value < 0 ? 'negative' : 'nothing'}; ${what} is more than 0`;
+  return value < 0 ? `is negative; ${what} is 0 or more` : `is too small for ${what}`;
 }

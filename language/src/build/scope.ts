@@ -39,8 +39,8 @@ export function buildCatalogue(source: SourceText, namesWanted = false): FileCat
 
 export class CatalogueScope {
   readonly #files: readonly FileCatalogue[];
-  /** The names that were looked for, with the file that answered: what a check of a store depends on. */
-  readonly used = new Map<string, Cable | Device | undefined>();
+  readonly #usedCables = new Map<string, Cable>();
+  readonly #usedDevices = new Map<string, Device>();
   /** True when an import is missing: then an unknown name may well be declared in it. */
   readonly #incomplete: boolean;
 
@@ -51,11 +51,17 @@ export class CatalogueScope {
   }
 
   cable(written: Name, notes: Notes): Cable | undefined {
-    return this.#find('cable', written, notes, (file) => file.cables);
+    return this.#find('cable', written, notes, this.#usedCables, cablesOf);
   }
 
   device(written: Name, notes: Notes): Device | undefined {
-    return this.#find('device', written, notes, (file) => file.devices);
+    return this.#find('device', written, notes, this.#usedDevices, devicesOf);
+  }
+
+  /** The entries that were looked for and found: what a check of a store depends on. */
+  *used(): Generator<{ readonly kind: 'cable' | 'device'; readonly entry: Cable | Device }> {
+    for (const entry of this.#usedCables.values()) yield { kind: 'cable', entry };
+    for (const entry of this.#usedDevices.values()) yield { kind: 'device', entry };
   }
 
   *devices(): Generator<Device> {
@@ -70,16 +76,19 @@ export class CatalogueScope {
     kind: 'cable' | 'device',
     written: Name,
     notes: Notes,
+    used: Map<string, Entry>,
     entries: (file: FileCatalogue) => ReadonlyMap<string, Entry>,
   ): Entry | undefined {
     const { text } = written;
     if (text === undefined) return undefined;
-    let found: Entry | undefined;
-    for (const file of this.#files) {
-      found = entries(file).get(text);
-      if (found) break;
+    let found = used.get(text);
+    if (!found) {
+      for (const file of this.#files) {
+        found = entries(file).get(text);
+        if (found) break;
+      }
+      if (found) used.set(text, found);
     }
-    this.used.set(`${kind} ${text}`, found);
     if (found) notes.use(kind, written, found.place);
     else if (!this.#incomplete) this.#reportUnknown(kind, written, text, notes, entries);
     return found;
@@ -108,3 +117,6 @@ export class CatalogueScope {
     );
   }
 }
+
+const cablesOf = ({ cables }: FileCatalogue) => cables;
+const devicesOf = ({ devices }: FileCatalogue) => devices;

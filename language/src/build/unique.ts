@@ -16,21 +16,26 @@ export class UniqueNames {
   /** Whether this is the first declaration of its name; the second one is reported and left out of the network. */
   add(name: Name | undefined, notes = this.#notes): boolean {
     if (name?.text === undefined) return false;
-    const place = notes.place(name);
     const first = this.#first.get(name.text);
-    if (!first) {
-      this.#first.set(name.text, place);
-      return true;
+    if (first) {
+      reportDuplicate(this.#what, name, first, notes);
+      return false;
     }
-    notes.report(
-      'duplicate-name',
-      `${this.#what} ${name.text} is declared twice; rename one of the two or remove it`,
-      place,
-      {
-        related: [{ message: `${name.text} is declared here first`, place: first }],
-        at: name.text,
-      },
-    );
-    return false;
+    this.#first.set(name.text, notes.place(name));
+    return true;
   }
+}
+
+/** Reports a second declaration of a name that was declared at `first`. */
+export function reportDuplicate(what: string, name: Name, first: Place, notes: Notes): void {
+  const text = name.text ?? '';
+  notes.report(
+    'duplicate-name',
+    `${what} ${text} is declared twice; rename one of the two or remove it`,
+    notes.place(name),
+    {
+      related: [{ message: `${text} is declared here first`, place: first }],
+      at: text,
+    },
+  );
 }

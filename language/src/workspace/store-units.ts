@@ -118,7 +118,7 @@ export class StoreUnits {
       used: [
         ...new Set(
           parts.flatMap(({ scope }) =>
-            [...scope.used].flatMap(([name, entry]) => (entry ? usageKey(entry.place.file, name) : [])),
+            [...scope.used()].map(({ kind, entry }) => usageKey(entry.place.file, `${kind} ${entry.name}`)),
           ),
         ),
       ],
