@@ -6,31 +6,23 @@ import {
   type Cable,
   type CharacterFormat,
   celsius,
-  type LandingIndex,
   type LengthUnit,
-  type Metres,
-  metres,
   type Pen,
-  type Place,
   type Run,
-  type RunIndex,
-  type Sourced,
   type StoreNode,
 } from '@fieldpair/shared';
-import type { BusDeclaration, BusStatement, RunOption, Run as RunTree } from '../generated/reader.js';
+import type { BusDeclaration, BusStatement } from '../generated/reader.js';
 import { type LandingDraft, Landings } from './landings.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { biasOf } from './port.js';
 import { quantityOf, writesFeet } from './quantities.js';
+import { RunDraft, readRun } from './run.js';
 import type { CatalogueScope } from './scope.js';
 import { added } from './short-list.js';
 import { kindOf } from './words.js';
 
 type Draft = { -readonly [Key in keyof Bus]: Bus[Key] };
 type Statement<Type extends BusStatement['type']> = Extract<BusStatement, { type: Type }>;
-
-/** Lengths as pull lists have them. */
-const lengthUnits = ['ft', 'm', 'in'];
 
 export function buildBus(
   declaration: BusDeclaration,
@@ -150,74 +142,6 @@ function buildCourse(
   }
   return { runs, pens, damaged };
 }
-
-/** Has all properties from the start, so that every run is laid out alike and the rules read them fast. */
-class RunDraft implements Run {
-  to?: LandingIndex;
-  lengthPlace: Place;
-  length = metres(0);
-  planned = metres(0);
-  built?: Sourced<Metres>;
-  cable?: Cable;
-  cablePlace?: Place;
-  spare = false;
-  besideMains?: Place;
-
-  constructor(
-    readonly index: RunIndex,
-    readonly from: LandingIndex,
-    readonly place: Place,
-    readonly tap: boolean,
-  ) {
-    this.lengthPlace = place;
-  }
-}
-
-/** Reads what a statement says of its run; false where it gives no length. */
-function readRun(
-  tree: RunTree,
-  run: RunDraft,
-  busCable: Cable | undefined,
-  scope: CatalogueScope,
-  notes: Notes,
-): boolean {
-  if (tree.length) run.lengthPlace = notes.place(tree.length);
-  const planned = quantityOf(tree.length, 'length', notes, positive, lengthUnits);
-  if (planned !== undefined) {
-    run.planned = metres(planned);
-    run.length = run.planned;
-  }
-  // A run whose own cable is not known is not on the cable of the bus.
-  if (busCable && !tree.options.some(isOnCable)) run.cable = busCable;
-  for (const option of tree.options) {
-    switch (option.type) {
-      case 'OnCable': {
-        if (!option.cable) break;
-        run.cablePlace = notes.place(option.cable);
-        const cable = scope.cable(option.cable, notes);
-        if (cable) run.cable = cable;
-        break;
-      }
-      case 'Built': {
-        const built = quantityOf(option.length, 'length', notes, positive, lengthUnits);
-        if (built === undefined) break;
-        run.built = { value: metres(built), place: notes.place(option) };
-        run.length = metres(built);
-        break;
-      }
-      case 'Spare':
-        run.spare = true;
-        break;
-      case 'BesideMains':
-        run.besideMains = notes.place(option);
-        break;
-    }
-  }
-  return planned !== undefined || run.built !== undefined;
-}
-
-const positive = { above: 0 };
-const isOnCable = ({ type }: RunOption) => type === 'OnCable';
 
 /** Shield, bias, temperature and colours: what is said of the bus as a whole, once all its landings are known. */
 function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landings, notes: Notes): void {

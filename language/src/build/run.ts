@@ -1,0 +1,86 @@
+/** One run: the cable that a statement pulls. */
+import {
+  type Cable,
+  type LandingIndex,
+  type Metres,
+  metres,
+  type Place,
+  type Run,
+  type RunIndex,
+  type Sourced,
+} from '@fieldpair/shared';
+import type { RunOption, Run as RunTree } from '../generated/reader.js';
+import type { Notes } from './notes.js';
+import { quantityOf } from './quantities.js';
+import type { CatalogueScope } from './scope.js';
+
+/** Lengths as pull lists have them. */
+const lengthUnits = ['ft', 'm', 'in'];
+
+/** Has all properties from the start, so that every run is laid out alike and the rules read them fast. */
+export class RunDraft implements Run {
+  to?: LandingIndex;
+  lengthPlace: Place;
+  length = metres(0);
+  planned = metres(0);
+  built?: Sourced<Metres>;
+  cable?: Cable;
+  cablePlace?: Place;
+  spare = false;
+  besideMains?: Place;
+
+  constructor(
+    readonly index: RunIndex,
+    readonly from: LandingIndex,
+    readonly place: Place,
+    readonly tap: boolean,
+  ) {
+    this.lengthPlace = place;
+  }
+}
+
+/** Reads what a statement says of its run; false where it gives no length. */
+export function readRun(
+  tree: RunTree,
+  run: RunDraft,
+  busCable: Cable | undefined,
+  scope: CatalogueScope,
+  notes: Notes,
+): boolean {
+  if (tree.length) run.lengthPlace = notes.place(tree.length);
+  const planned = quantityOf(tree.length, 'length', notes, positive, lengthUnits);
+  if (planned !== undefined) {
+    run.planned = metres(planned);
+    run.length = run.planned;
+  }
+  // A run whose own cable is not known is not on the cable of the bus.
+  if (busCable && !tree.options.some(isOnCable)) run.cable = busCable;
+  for (const option of tree.options) {
+    switch (option.type) {
+      case 'OnCable': {
+        if (!option.cable) break;
+        run.cablePlace = notes.place(option.cable);
+        const cable = scope.cable(option.cable, notes);
+        if (cable) run.cable = cable;
+        break;
+      }
+      case 'Built': {
+        const built = quantityOf(option.length, 'length', notes, positive, lengthUnits);
+        if (built === undefined) break;
+        run.built = { value: metres(built), place: notes.place(option) };
+        run.length = metres(built);
+        break;
+      }
+      case 'Spare':
+        run.spare = true;
+        break;
+      case 'BesideMains':
+        run.besideMains = notes.place(option);
+        break;
+    }
+  }
+  return planned !== undefined || run.built !== undefined;
+}
+
+const positive = { above: 0 };
+const isOnCable = ({ type }: RunOption) => type === 'OnCable';
