@@ -208,4 +208,6 @@ export interface Store {
   readonly buses: readonly Bus[];
   readonly networks: readonly HostNetwork[];
   readonly waivers: readonly Waiver[];
+  /** What fixes may choose from, whether or not the store uses it: the catalogue that its main file sees, in part. */
+  readonly choices: { readonly cables: readonly Cable[]; readonly repeaters: readonly Device[] };
 }

@@ -1,5 +1,5 @@
 /** The catalogue that a file sees: its own entries, then those of its imports in their order, and of theirs. */
-import type { Cable, Device } from '@fieldpair/shared';
+import type { Cable, Device, Store } from '@fieldpair/shared';
 import type { Name } from '../generated/reader.js';
 import { buildCable } from './cable.js';
 import { buildDevice } from './device.js';
@@ -70,6 +70,19 @@ export class CatalogueScope {
 
   *cables(): Generator<Cable> {
     for (const file of this.#files) yield* file.cables.values();
+  }
+
+  /** Cables and repeaters by their names, those of nearer files first. */
+  choices(): Store['choices'] {
+    const cables = new Map<string, Cable>();
+    const repeaters = new Map<string, Device>();
+    for (const file of this.#files) {
+      for (const cable of file.cables.values()) if (!cables.has(cable.name)) cables.set(cable.name, cable);
+      for (const device of file.devices.values()) {
+        if (device.role === 'repeater' && !repeaters.has(device.name)) repeaters.set(device.name, device);
+      }
+    }
+    return { cables: [...cables.values()], repeaters: [...repeaters.values()] };
   }
 
   #find<Entry extends Cable | Device>(

@@ -81,6 +81,7 @@ export function buildStore(
     buses,
     networks,
     waivers,
+    choices: main.scope.choices(),
   };
   return {
     store,

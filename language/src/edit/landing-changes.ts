@@ -41,7 +41,7 @@ export function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf:
     case 'earth-shield':
       return [newStatement(bus, `shield earthed at ${referenceOf(landing)}`, textOf)];
     case 'add-bias':
-      return [newStatement(bus, biasText(landing, edit.up, edit.down), textOf)];
+      return [newStatement(bus, biasText(referenceOf(landing), edit.up, edit.down), textOf)];
   }
 }
 

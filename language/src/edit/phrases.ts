@@ -7,8 +7,12 @@ import { insert, type TextChange, type TextOf } from './text-change.js';
 export const resistorText = (resistance: number, capacitance: number | undefined) =>
   `terminate resistor ${plainNumber(resistance)} ohm${capacitance === undefined ? '' : ` capacitor ${plainNumber(capacitance * 1e9)} nF`}`;
 
-export const biasText = (landing: Landing, up: number, down: number) =>
-  `bias at ${referenceOf(landing)} ${up === down ? `${plainNumber(up)} ohm` : `${plainNumber(up)} ohm to + ${plainNumber(down)} ohm to -`}`;
+/** `bias at head 510 ohm`; the supply is said where it is not the usual 5 V. */
+export function biasText(at: string, up: number, down: number, supply = 5): string {
+  const resistors =
+    up === down ? `${plainNumber(up)} ohm` : `${plainNumber(up)} ohm to + ${plainNumber(down)} ohm to -`;
+  return `bias at ${at} ${resistors}${supply === 5 ? '' : ` source ${plainNumber(supply)} V`}`;
+}
 
 /** Digits that the grammar reads: no grouping. */
 export const plainNumber = (value: number): string => formatSignificant(value, 6).replace(/,/g, '');

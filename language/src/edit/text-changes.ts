@@ -69,7 +69,9 @@ function ofBus(bus: Bus, edit: BusEdit, amendments: readonly TextChange[], textO
     case 'set-bias': {
       const bias = bus.biases[edit.bias];
       const landing = bias?.landing === undefined ? undefined : bus.landings[bias.landing];
-      return bias && landing ? [replace(bias.place, biasText(landing, edit.up, edit.down))] : [];
+      return bias && landing
+        ? [replace(bias.place, biasText(referenceOf(landing), edit.up, edit.down, bias.supply))]
+        : [];
     }
     case 'set-run-cable': {
       const run = bus.runs[edit.run];

@@ -55,3 +55,9 @@ export const deviceLimit = (biased: boolean): Limit => ({
   source: 'MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6',
   strength: 'required',
 });
+
+/** What the resistors of a bias may be; undefined where no document says. */
+export const biasResistors = (
+  kind: Bus['kind'],
+): { readonly low: number; readonly high: number; readonly source: string } | undefined =>
+  kind === 'modbus-rtu' ? { low: 450, high: 650, source: 'MODBUS over Serial Line V1.02, 3.4.6' } : undefined;

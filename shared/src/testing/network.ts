@@ -218,6 +218,7 @@ export class BusBuilder {
       buses: [bus],
       networks: [],
       waivers: [],
+      choices: { cables: [], repeaters: [] },
     };
     return {
       store,

@@ -1,28 +1,9 @@
 /** A terminator that does not fit the cable. */
-import type { Bus, Landing } from '../../network.js';
+import { terminatorShare, usualTerminator } from '../../limits/terminator.js';
 import { formatNumber, formatOhms, type Ohms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
-import {
-  dueResistance,
-  impedanceAt,
-  resistorFix,
-  terminatedKinds,
-  terminationText,
-  usualTerminator,
-} from './terminators.js';
-
-/** 120 +-30 ohm is called workable for RS-485; taken as a share, so that it serves other cables too. */
-const workableShare = 30 / 120;
-
-/** The plain resistor that the Modbus guide names, whatever the cable. */
-const modbusTerminator = 150;
-
-function fits(bus: Bus, landing: Landing, resistance: Ohms): boolean {
-  if (bus.kind === 'modbus-rtu' && resistance === modbusTerminator) return true;
-  const due = dueResistance(bus, landing);
-  return Math.abs(resistance - due) <= workableShare * due * (1 + Number.EPSILON);
-}
+import { impedanceAt, resistorFix, terminatedKinds, terminationText, terminatorFits } from './terminators.js';
 
 export const terminatorValue: BusRule = {
   id: 'terminator-value',
@@ -35,12 +16,13 @@ export const terminatorValue: BusRule = {
     for (const index of shape.ends) {
       const landing = bus.landings[index]!;
       const [termination] = landing.terminations;
-      if (!termination || landing.terminations.length > 1 || fits(bus, landing, termination.resistance)) continue;
+      if (!termination || landing.terminations.length > 1 || terminatorFits(bus, landing, termination.resistance))
+        continue;
       const impedance = impedanceAt(bus, landing);
       const due = impedance ?? usualTerminator;
       const reason =
         impedance === undefined ? `${formatOhms(due)} are usual` : `its cable has an impedance of ${formatOhms(due)}`;
-      const band = `${formatOhms((due * (1 - workableShare)) as Ohms)} to ${formatOhms((due * (1 + workableShare)) as Ohms)}`;
+      const band = `${formatOhms((due * (1 - terminatorShare.value)) as Ohms)} to ${formatOhms((due * (1 + terminatorShare.value)) as Ohms)}`;
       const reflected = formatNumber(
         (100 * Math.abs(termination.resistance - due)) / (termination.resistance + due),
         0,
@@ -49,7 +31,8 @@ export const terminatorValue: BusRule = {
         message: `${landing.name} is terminated by ${terminationText(termination)}, but ${reason}; ${band} are workable, and this one sends ${reflected} % of the wave back: use ${formatOhms(due)}`,
         place: termination.place ?? landing.place,
         at: landing.name,
-        fixes: () => (termination.means === 'fixed' || !fits(bus, landing, due) ? [] : [resistorFix(bus, landing)]),
+        fixes: () =>
+          termination.means === 'fixed' || !terminatorFits(bus, landing, due) ? [] : [resistorFix(bus, landing)],
       });
     }
   },

@@ -1,13 +1,11 @@
 /** What the rules about ends share: which terminator is due at a landing, and the edits that bring it there. */
 import type { Fix, NetworkEdit, Severity } from '../../finding.js';
+import { modbusTerminator, terminatorShare, usualTerminator } from '../../limits/terminator.js';
 import { type Bus, type BusKind, type Landing, type LandingIndex, rs485Kinds } from '../../network.js';
-import { formatOhms, type Ohms, ohms } from '../../quantity.js';
+import { formatOhms, type Ohms } from '../../quantity.js';
 
 /** The kinds whose pair is terminated at its two ends. */
 export const terminatedKinds: readonly BusKind[] = [...rs485Kinds];
-
-/** The terminator that TIA-485-A has in mind: it tests drivers into two 120 ohm in parallel with 32 unit loads. */
-export const usualTerminator = ohms(120);
 
 /**
  * The Modbus serial line guide asks for it; elsewhere it is advice, or known from memory alone, so that it cannot be
@@ -23,6 +21,13 @@ export function impedanceAt(bus: Bus, landing: Landing): Ohms | undefined {
 
 /** The resistor that a landing's cable asks for. */
 export const dueResistance = (bus: Bus, landing: Landing): Ohms => impedanceAt(bus, landing) ?? usualTerminator;
+
+/** Whether a terminator is near enough to what the cable asks for. */
+export function terminatorFits(bus: Bus, landing: Landing, resistance: Ohms): boolean {
+  if (bus.kind === 'modbus-rtu' && resistance === modbusTerminator) return true;
+  const due = dueResistance(bus, landing);
+  return Math.abs(resistance - due) <= terminatorShare.value * due * (1 + Number.EPSILON);
+}
 
 /** Whether nothing terminates a landing; undefined where its device is not known well enough to say so. */
 export function isBare(landing: Landing): boolean | undefined {

@@ -1,9 +1,7 @@
-import { ohms } from '../../quantity.js';
+import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
+import { newBias } from './bias-choice.js';
 import { loadExample } from './example.js';
-
-/** Keeps 200 mV on two terminators of 120 ohm with a full load, and is inside the 450 to 650 ohm of Modbus. */
-const usualBias = ohms(510);
 
 /** Ports that say `bias needed` against what biases the bus. */
 export const biasMissing: BusRule = {
@@ -24,12 +22,13 @@ export const biasMissing: BusRule = {
       related: needy.map(({ name, place }) => ({ message: `${name} needs bias`, place })),
       fixes: () => {
         const { head } = study;
-        if (!head) return [];
+        const resistor = head && newBias(study.store, bus, head.index);
+        if (!head || resistor === undefined) return [];
         return [
           {
-            title: `Bias the pair at ${head.name} with ${usualBias} ohm`,
+            title: `Bias the pair at ${head.name} with ${formatOhms(resistor)}`,
             safe: false,
-            edits: [{ kind: 'add-bias', bus: bus.index, landing: head.index, up: usualBias, down: usualBias }],
+            edits: [{ kind: 'add-bias', bus: bus.index, landing: head.index, up: resistor, down: resistor }],
           },
         ];
       },

@@ -1,7 +1,8 @@
 import { isUnknown } from '../../known.js';
 import { idleThreshold } from '../../limits/level.js';
-import { formatVolts, volts } from '../../quantity.js';
+import { formatOhms, formatVolts, volts } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
+import { changeableBias, changedBias } from './bias-choice.js';
 import { loadExample } from './example.js';
 
 const threshold = volts(idleThreshold.value);
@@ -31,6 +32,18 @@ export const biasWeak: BusRule = {
       message: `bus ${bus.name} idles at ${formatVolts(weakest)} at ${landing.name}; ${formatVolts(threshold)} is ${idleThreshold.meaning}; use smaller bias resistors, one bias only and two terminators`,
       place: bus.biases[0]?.place ?? bus.place,
       at: landing.name,
+      fixes: () => {
+        const index = changeableBias(bus);
+        const resistor = index === undefined ? undefined : changedBias(study.store, bus, index);
+        if (index === undefined || resistor === undefined) return [];
+        return [
+          {
+            title: `Bias the pair with ${formatOhms(resistor)} instead`,
+            safe: false,
+            edits: [{ kind: 'set-bias', bus: bus.index, bias: index, up: resistor, down: resistor }],
+          },
+        ];
+      },
     });
   },
   explanation: {

@@ -1,26 +1,15 @@
-import type { BusStudy } from '../../figures/study.js';
-import { isUnknown } from '../../known.js';
+import { type BusStudy, createStudy } from '../../figures/study.js';
+import type { Fix } from '../../finding.js';
+import { isUnknown, listed } from '../../known.js';
 import { leastDriverLoad } from '../../limits/level.js';
 import { biasLimit, unitLoadLimit } from '../../limits/load.js';
-import { unitLoadResistance } from '../../physics/loads.js';
+import { usualTerminator } from '../../limits/terminator.js';
+import type { Bus, Landing } from '../../network.js';
 import { formatOhms } from '../../quantity.js';
+import { dueResistance, terminatorFits } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
+import { changeableBias, changedBias, idles, overload } from './bias-choice.js';
 import { loadExample } from './example.js';
-
-/**
- * All resistances of a bus in one point. The cable between them only adds to what the head drives into, so a bus whose
- * lumped load is enough need not be solved.
- */
-function lumpedLoad({ bus, unitLoads }: BusStudy): number {
-  // To common from each line, so two in series across the pair.
-  let conductance = isUnknown(unitLoads) ? Number.POSITIVE_INFINITY : unitLoads / (2 * unitLoadResistance);
-  for (const { terminations } of bus.landings) {
-    for (const { resistance, capacitance } of terminations)
-      if (capacitance === undefined) conductance += 1 / resistance;
-  }
-  for (const { up, down } of bus.biases) conductance += 1 / (up + down);
-  return 1 / conductance;
-}
 
 /**
  * What the head drives into, all resistors and loads of the bus together. A third terminator, a shape that is no chain
@@ -37,13 +26,13 @@ export const driverOverloaded: BusRule = {
     const places = bus.landings.reduce((sum, { terminations }) => sum + terminations.length, 0);
     if (places > 2 || bus.biases.length > (biasLimit(bus.kind)?.value ?? bus.biases.length)) return;
     if (!isUnknown(study.unitLoads) && unitLoadLimit.value < study.unitLoads) return;
-    if (leastDriverLoad.value <= lumpedLoad(study)) return;
-    const load = study.meter[head.index];
-    if (!load || isUnknown(load) || leastDriverLoad.value <= load.nominal) return;
+    const load = overload(study);
+    if (load === undefined) return;
     report({
-      message: `the driver of ${head.name} works into ${formatOhms(load.nominal)} on bus ${bus.name}; ${leastDriverLoad.value} ohm is ${leastDriverLoad.meaning}; use larger bias resistors, terminators of the cable's impedance or fewer loads`,
+      message: `the driver of ${head.name} works into ${formatOhms(load)} on bus ${bus.name}; ${leastDriverLoad.value} ohm is ${leastDriverLoad.meaning}; use larger bias resistors, terminators of the cable's impedance or fewer loads`,
       place: bus.place,
       at: head.name,
+      fixes: () => [...biasFixes(study), ...terminatorFixes(study)],
     });
   },
   explanation: {
@@ -57,3 +46,67 @@ export const driverOverloaded: BusRule = {
     since: '0.1.0',
   },
 };
+
+/** Whether a changed bus idles well enough and overloads no driver. */
+function serves({ store }: BusStudy, changed: Bus): boolean {
+  const study = createStudy(store, changed);
+  return overload(study) === undefined && (changed.biases.length === 0 || idles(study) !== 'weakly');
+}
+
+/** Larger bias resistors; of several biases, one less. */
+function biasFixes(study: BusStudy): Fix[] {
+  const { store, bus } = study;
+  const fixes: Fix[] = [];
+  const index = changeableBias(bus);
+  const resistor = index === undefined ? undefined : changedBias(store, bus, index);
+  if (index !== undefined && resistor !== undefined) {
+    fixes.push({
+      title: `Bias the pair with ${formatOhms(resistor)} instead`,
+      safe: false,
+      edits: [{ kind: 'set-bias', bus: bus.index, bias: index, up: resistor, down: resistor }],
+    });
+  }
+  for (const [at, { builtIn, landing }] of bus.biases.entries()) {
+    if (builtIn || landing === undefined || bus.biases.length < 2) continue;
+    if (!serves(study, { ...bus, biases: bus.biases.toSpliced(at, 1) })) continue;
+    fixes.push({
+      title: `Remove the bias at ${bus.landings[landing]!.name}`,
+      safe: false,
+      edits: [{ kind: 'remove-bias', bus: bus.index, bias: at }],
+    });
+  }
+  return fixes;
+}
+
+/** Terminators as large as the cable allows, where they are smaller than what drivers are made for. */
+function terminatorFixes(study: BusStudy): Fix[] {
+  const { bus } = study;
+  const larger = (landing: Landing) => {
+    const [first] = landing.terminations;
+    const due = Math.max(dueResistance(bus, landing), usualTerminator) as typeof usualTerminator;
+    return first && first.means !== 'fixed' && first.resistance < due && terminatorFits(bus, landing, due)
+      ? due
+      : undefined;
+  };
+  const changed = bus.landings.filter((landing) => larger(landing) !== undefined);
+  const landings = bus.landings.map((landing) => {
+    const resistance = larger(landing);
+    return resistance === undefined
+      ? landing
+      : { ...landing, terminations: [{ means: 'resistor' as const, resistance }] };
+  });
+  if (changed.length === 0 || !serves(study, { ...bus, landings })) return [];
+  return [
+    {
+      title: `Terminate ${listed(changed.map(({ name }) => name))} with ${formatOhms(larger(changed[0]!)!)} instead`,
+      safe: false,
+      edits: changed.map((landing) => ({
+        kind: 'terminate',
+        means: 'resistor',
+        bus: bus.index,
+        landing: landing.index,
+        resistance: larger(landing)!,
+      })),
+    },
+  ];
+}
