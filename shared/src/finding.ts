@@ -74,6 +74,7 @@ export type NetworkEdit =
   | { readonly kind: 'remove-run'; readonly bus: BusIndex; readonly run: RunIndex }
   /** Replaces every `from`, run and tap of a bus by these, in this order; properties of landings are kept. */
   | { readonly kind: 'rewire'; readonly bus: BusIndex; readonly course: readonly CourseStep[] }
+  | DivideBus
   /** Gives a node (declared at `place`) a revision. */
   | { readonly kind: 'set-revision'; readonly node: string; readonly revision: string }
   /** Rewrites a stretch of text; for what has no meaning in the network: names, units, stale text. */
@@ -88,6 +89,40 @@ interface AtLanding {
 export type CourseStep =
   | { readonly step: 'from'; readonly landing: LandingIndex }
   | { readonly step: 'to' | 'tap'; readonly landing: LandingIndex; readonly length: Metres; readonly run?: RunIndex };
+
+/**
+ * Divides a bus in two at a repeater, which is a new node. The bus keeps `kept`; `added` is the course of a new bus
+ * `name` of the same kind, rate and cable. What the text says of a landing goes where the landing goes; what it says of
+ * the bus as a whole holds for both.
+ */
+export interface DivideBus {
+  readonly kind: 'divide';
+  readonly bus: BusIndex;
+  readonly name: string;
+  readonly repeater: { readonly node: string; readonly device: string; readonly near: NewPort; readonly far: NewPort };
+  readonly kept: readonly DividedStep[];
+  readonly added: readonly DividedStep[];
+  /** Where the shield of the bus has to be earthed now that its earth goes to the other part. */
+  readonly keptEarth?: LandingIndex;
+  /** Whether the shield of the new bus has to be earthed, which is done at the repeater. */
+  readonly addedEarth: boolean;
+  /** Bias that the bus needs now that its own goes to the other part. */
+  readonly keptBias?: { readonly landing: LandingIndex; readonly resistor: Ohms };
+  /** Bias that the new bus needs, which is put at the repeater. */
+  readonly addedBias?: Ohms;
+}
+
+/** A port of a node that the text does not have yet, and the terminator that is put there. */
+export interface NewPort {
+  readonly port: string;
+  readonly terminator: 'switch' | 'fixed' | Termination;
+}
+
+/** A step to a landing, or to the repeater: at its near port on the bus, at its far port on the new one. */
+export type DividedStep =
+  | CourseStep
+  | { readonly step: 'from'; readonly landing: 'repeater' }
+  | { readonly step: 'to'; readonly landing: 'repeater'; readonly length: Metres; readonly run?: RunIndex };
 
 /** Findings in the order of the text: by file, place, rule. The same for every way that files were read. */
 export function compareFindings(left: Finding, right: Finding): number {

@@ -1,6 +1,7 @@
 /** From a fix's network edits to changes of text: this folder alone knows how a fact is written. */
 import type { Bus, NetworkEdit, Store } from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
+import { divide } from './divide.js';
 import { atLanding } from './landing-changes.js';
 import { removal } from './lines.js';
 import { biasText, referenceOf } from './phrases.js';
@@ -51,10 +52,13 @@ function changesFor(
     const landing = bus.landings[edit.landing];
     return landing ? atLanding(bus, landing, edit, textOf) : [];
   }
-  return ofBus(bus, edit, amendments, textOf);
+  return edit.kind === 'divide' ? divide(store, bus, edit, textOf) : ofBus(bus, edit, amendments, textOf);
 }
 
-type BusEdit = Exclude<NetworkEdit, { readonly landing: number } | { readonly kind: 'write' | 'set-revision' }>;
+type BusEdit = Exclude<
+  NetworkEdit,
+  { readonly landing: number } | { readonly kind: 'write' | 'set-revision' | 'divide' }
+>;
 
 function ofBus(bus: Bus, edit: BusEdit, amendments: readonly TextChange[], textOf: TextOf): TextChange[] {
   switch (edit.kind) {

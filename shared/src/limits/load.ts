@@ -20,8 +20,14 @@ const biasedModbusLimit: Limit = {
   strength: 'required',
 };
 
+/** A bus, or what one would be, as far as its bias limits its load. */
+interface Biased {
+  readonly kind?: Bus['kind'] | undefined;
+  readonly biases: { readonly length: number };
+}
+
 /** Unit loads that a bus may have; undefined for kinds whose pair is none of RS-485. */
-export function loadLimit({ kind, biases }: Bus): Limit | undefined {
+export function loadLimit({ kind, biases }: Biased): Limit | undefined {
   if (kind === undefined || !rs485Kinds.has(kind)) return undefined;
   return kind === 'modbus-rtu' && 0 < biases.length ? biasedModbusLimit : unitLoadLimit;
 }

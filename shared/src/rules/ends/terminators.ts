@@ -23,11 +23,12 @@ export function impedanceAt(bus: Bus, landing: Landing): Ohms | undefined {
 export const dueResistance = (bus: Bus, landing: Landing): Ohms => impedanceAt(bus, landing) ?? usualTerminator;
 
 /** Whether a terminator is near enough to what the cable asks for. */
-export function terminatorFits(bus: Bus, landing: Landing, resistance: Ohms): boolean {
-  if (bus.kind === 'modbus-rtu' && resistance === modbusTerminator) return true;
-  const due = dueResistance(bus, landing);
-  return Math.abs(resistance - due) <= terminatorShare.value * due * (1 + Number.EPSILON);
-}
+export const terminatorFits = (bus: Bus, landing: Landing, resistance: Ohms): boolean =>
+  fitsImpedance(bus, resistance, dueResistance(bus, landing));
+
+export const fitsImpedance = ({ kind }: Bus, resistance: Ohms, due: Ohms): boolean =>
+  (kind === 'modbus-rtu' && resistance === modbusTerminator) ||
+  Math.abs(resistance - due) <= terminatorShare.value * due * (1 + Number.EPSILON);
 
 /** Whether nothing terminates a landing; undefined where its device is not known well enough to say so. */
 export function isBare(landing: Landing): boolean | undefined {

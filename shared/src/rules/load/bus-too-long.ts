@@ -2,6 +2,7 @@ import { lengthLimit } from '../../limits/length.js';
 import { severityOf } from '../../limits/limit.js';
 import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
+import { divideFixes } from './divide.js';
 import { loadExample } from './example.js';
 
 /** All runs together, taps too, against the limit of the kind. A ring has its own finding first. */
@@ -19,6 +20,7 @@ export const busTooLong: BusRule = {
       message: `bus ${bus.name} runs ${study.lengthText(study.length)}; ${study.lengthText(metres(limit.value))} is ${limit.meaning} (${over} over); shorten it or divide it with a repeater`,
       place: bus.place,
       severity: severityOf(limit),
+      fixes: () => divideFixes(study, ({ length }) => study.lengthText(metres(length))),
     });
   },
   explanation: {
@@ -26,8 +28,8 @@ export const busTooLong: BusRule = {
     why: 'Copper resistance takes its share of the signal with every metre: at 1,200 m of 24 AWG two thirds of it are gone, and what is left must still move the last receiver past its threshold.',
     field:
       'The far devices answer only sometimes, worse when it is warm or when many answer at once; near ones never fail.',
-    mend: 'Take a shorter way, or divide the bus with a repeater; thicker cable helps the resistance but lifts no stated limit.',
-    bad: loadExample({ runs: ['2100 ft', '2210 ft'] }),
+    mend: 'Take a shorter way, or divide the bus with a repeater; a fix does that where the catalogue has one whose two ports take the bus and one is enough. Thicker cable helps the resistance but lifts no stated limit.',
+    bad: loadExample({ runs: ['2100 ft', '2210 ft'], repeater: true }),
     good: loadExample(),
     sources: [
       'MODBUS over Serial Line V1.02, 3.4.3',

@@ -7,12 +7,14 @@ interface Variation {
   /** Lengths of the runs, one board each; the last one is terminated. */
   readonly runs?: readonly string[];
   readonly needsBias?: boolean;
+  /** A repeater in the catalogue. */
+  readonly repeater?: boolean;
   /** Further statements of the bus. */
   readonly more?: readonly string[];
 }
 
 export function loadExample(variation: Variation = {}): string {
-  const { rate = '19200', runs = ['40 ft', '40 ft'], needsBias = false, more = [] } = variation;
+  const { rate = '19200', runs = ['40 ft', '40 ft'], needsBias = false, repeater = false, more = [] } = variation;
   const load = 'load' in variation ? variation.load : '1/8';
   const shares = (share: string | undefined) => (share === undefined ? [] : [`    load ${share}`]);
   return `${[
@@ -39,6 +41,7 @@ export function loadExample(variation: Variation = {}): string {
     ...(needsBias ? ['    bias needed'] : []),
     '  }',
     '}',
+    ...(repeater ? repeaterOf(shares(load)) : []),
     'store northgate {',
     '  node head : Panel',
     `  bus cases : modbus-rtu ${rate} 8E1 on Pair22 {`,
@@ -57,3 +60,17 @@ export function loadExample(variation: Variation = {}): string {
 
 /** So many devices, the head among them. */
 export const crowd = (devices: number): string[] => Array.from({ length: devices - 1 }, () => '10 ft');
+
+/** Both its ports load the bus as a board does. */
+const repeaterOf = (load: readonly string[]): string[] => [
+  'device Repeater {',
+  '  role repeater',
+  ...['left', 'right'].flatMap((port) => [
+    `  port ${port} : rs485 {`,
+    '    terminals + "D+" - "D-" shield "SH"',
+    ...load,
+    '    terminator switch 120 ohm',
+    '  }',
+  ]),
+  '}',
+];

@@ -1,6 +1,7 @@
 import { isUnknown } from '../../known.js';
 import { deviceLimit } from '../../limits/load.js';
 import type { BusRule } from '../rule.js';
+import { divideFixes } from './divide.js';
 import { crowd, loadExample } from './example.js';
 
 /** Counts devices where their loads are not documented; where all are, load-over-budget speaks instead. */
@@ -18,14 +19,15 @@ export const repeaterNeeded: BusRule = {
     report({
       message: `bus ${bus.name} has ${devices} devices; ${limit.value} is ${limit.meaning} (${devices - limit.value} too many), and ${unitLoads.unknown} is not documented; state the loads in the catalogue or divide the bus with a repeater`,
       place: bus.place,
+      fixes: () => divideFixes(study, (part) => `${part.devices} devices`),
     });
   },
   explanation: {
     what: 'More devices than a Modbus line takes without a repeater, and their loads are not all documented.',
     why: 'Thirty-two devices of one unit load are what every driver carries. More are allowed where the documents of the devices show that their loads add up to no more; polarization costs four.',
     field: 'The bus grows unsure with each device that is added, first in the heat and at the far end.',
-    mend: 'Write the load of each port in the catalogue, from its documents, or divide the bus with a repeater.',
-    bad: loadExample({ load: undefined, runs: crowd(33) }),
+    mend: 'Write the load of each port in the catalogue, from its documents, or divide the bus with a repeater; a fix does that where the catalogue has one that fits and one is enough.',
+    bad: loadExample({ load: undefined, runs: crowd(33), repeater: true }),
     good: loadExample({ load: undefined, runs: crowd(31) }),
     sources: ['MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6'],
     since: '0.1.0',

@@ -1,15 +1,11 @@
 /** Three or more trunk cables at one landing. */
-import type { BusStudy } from '../../figures/study.js';
-import type { Fix } from '../../finding.js';
-import { listed } from '../../known.js';
 import type { LandingIndex } from '../../network.js';
-import { metres } from '../../quantity.js';
-import { severityBySource, terminatorEdits } from '../ends/terminators.js';
+import { severityBySource } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
 import { passesTwice } from './landed-twice.js';
 import { runText, trunkKinds } from './names.js';
-import { canRewire, courseOf, shortestChain } from './straighten.js';
+import { oneChainFixes } from './one-chain.js';
 
 export const branching: BusRule = {
   id: 'branching',
@@ -43,7 +39,7 @@ export const branching: BusRule = {
           })),
         at: landing.name,
         severity: severityBySource(bus),
-        fixes: () => straightenFixes(study),
+        fixes: () => oneChainFixes(study),
       });
     }
   },
@@ -73,30 +69,3 @@ export const branching: BusRule = {
     since: '0.1.0',
   },
 };
-
-/** The bus as one chain, each new piece along the cable that is there, since nobody has measured it. */
-function straightenFixes(study: BusStudy): Fix[] {
-  const { bus, shape } = study;
-  if (!canRewire(bus, shape)) return [];
-  const chain = shortestChain(bus, shape);
-  const last = chain.links.at(-1);
-  if (!last) return [];
-  const old = bus.runs.reduce((sum, run) => (run.tap || shape.onTap.has(run.from) ? sum : sum + run.length), 0);
-  const added = chain.links.reduce((sum, { length }) => sum + length, 0) - old;
-  const guessed = chain.links.filter(({ run }) => run === undefined).length;
-  const amount = study.lengthText(metres(added));
-  const names = listed(
-    [chain.start, ...chain.links.map(({ landing }) => landing)].map((index) => bus.landings[index]!.name),
-  );
-  const lengths = guessed === 1 ? '1 new run is' : `${guessed} new runs are`;
-  return [
-    {
-      title: `Run one chain through ${names}: about ${amount} more cable (${lengths} not measured, taken along the cable that is there)`,
-      safe: false,
-      edits: [
-        { kind: 'rewire', bus: bus.index, course: courseOf(bus, shape, chain) },
-        ...terminatorEdits(bus, [chain.start, last.landing]),
-      ],
-    },
-  ];
-}

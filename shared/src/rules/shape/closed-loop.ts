@@ -7,6 +7,7 @@ import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
 import { landsTwice } from './landed-twice.js';
 import { runText, trunkKinds } from './names.js';
+import { oneChainFixes } from './one-chain.js';
 
 export const closedLoop: BusRule = {
   id: 'closed-loop',
@@ -63,7 +64,7 @@ function openFixes(study: BusStudy, run: Run): Fix[] {
       ? undefined
       : bus.landings[run.to]!.visits.find(({ statementPlace }) => statementPlace.start === run.place.start);
   // Properties that are written with the run would go with it.
-  if (!visit || visit.referencePlace.end < visit.place.end) return [];
+  if (!visit || visit.referencePlace.end < visit.place.end) return oneChainFixes(study, run);
   const degree = shape.trunkDegree.map(
     (count, landing) => count - Number(!run.tap && (landing === run.from || landing === run.to)),
   );

@@ -4,6 +4,7 @@ import { severityBySource } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
 import { runText, trunkKinds } from './names.js';
+import { oneChainFixes } from './one-chain.js';
 
 /** Whether the chain goes on from the landing that this run comes back to: it is passed twice, which is no ring. */
 export function passesTwice(bus: Bus, run: Run): boolean {
@@ -50,10 +51,10 @@ export const landedTwice: BusRule = {
         related: [{ message: `${landing.name} is landed here first`, place: landing.place }],
         at: landing.name,
         severity: severityBySource(bus),
-        // Properties that are written with the run would go with it.
+        // A run in the middle of the chain, or one that properties are written with, is left out by drawing the bus anew.
         fixes: () =>
           passesTwice(bus, run) || !visit || visit.referencePlace.end < visit.place.end
-            ? []
+            ? oneChainFixes(study, run)
             : [
                 {
                   title: `Remove ${runText(bus, index, study.lengthText)}`,

@@ -28,6 +28,55 @@ describe('landed-twice', () => {
   });
 });
 
+describe('a run that cannot simply be removed', () => {
+  const mended = (statements: string[], rule: string) => {
+    const text = exampleOf(statements);
+    const [finding] = checkText(text, [rule]);
+    expect(finding?.fixes()).toHaveLength(1);
+    return { title: finding?.fixes()[0]?.title, text: fixText(text, finding!) };
+  };
+
+  it('is left out where the chain goes on from a landing that it passed before', () => {
+    const { title, text } = mended(
+      [
+        head,
+        '40 ft to a : CaseBoard address 1',
+        '20 ft to b : CaseBoard address 2 // far off',
+        '20 ft to a',
+        '30 ft to c : CaseBoard address 3 terminate switch',
+      ],
+      'landed-twice',
+    );
+    expect(title).toMatch(
+      /^Leave out the 20 ft run from b to a, and run one chain through head, a, b and c: about 20 ft/,
+    );
+    expect(text).toContain('20 ft to b : CaseBoard address 2 // far off\n    50 ft to c : CaseBoard address 3');
+    expect(idsOf(text)).toEqual([]);
+  });
+
+  it('leaves what is said of its landing', () => {
+    const statements = [
+      head,
+      '10 ft to a',
+      '10 ft to a : CaseBoard address 1',
+      '5 ft to b : CaseBoard address 2 terminate switch',
+    ];
+    const { title, text } = mended(statements, 'landed-twice');
+    expect(title).toBe('Leave out the 10 ft run from a to a');
+    expect(text).toContain('10 ft to a : CaseBoard address 1\n    5 ft to b');
+    expect(idsOf(text)).toEqual([]);
+    const ring = [
+      'from head : SiteHead',
+      '10 ft to a : CaseBoard address 1',
+      '10 ft to b : CaseBoard address 2',
+      '9 ft to head terminate switch',
+    ];
+    const opened = mended(ring, 'closed-loop');
+    expect(opened.text).toContain('from head : SiteHead terminate switch\n');
+    expect(idsOf(opened.text)).toEqual([]);
+  });
+});
+
 describe('closed-loop', () => {
   it('is one finding for a ring, and opening it terminates the ends that this makes', () => {
     const text = exampleOf([

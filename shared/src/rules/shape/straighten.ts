@@ -1,5 +1,5 @@
 /** Re-drawing a bus as one chain: the shortest order of its landings, and the course that writes it down. */
-import type { Shape } from '../../figures/shape.js';
+import { type Shape, shapeOf } from '../../figures/shape.js';
 import { across } from '../../figures/walk.js';
 import type { CourseStep } from '../../finding.js';
 import type { Bus, LandingIndex, RunIndex } from '../../network.js';
@@ -17,12 +17,22 @@ export interface Chain {
   readonly links: readonly Link[];
 }
 
-/** Whether a re-drawn course can hold the whole bus: nothing loose, spare, apart or closed, and all of it in one file. */
-export const canRewire = (bus: Bus, shape: Shape): boolean =>
+/** Whether a re-drawn course can hold the whole bus, but for a run that is left out: nothing loose, spare, apart or closed. */
+export const canRewire = (bus: Bus, shape: Shape, left?: RunIndex): boolean =>
   shape.components.length === 1 &&
   shape.closing.length === 0 &&
   shape.loose.length === 0 &&
-  bus.runs.every(({ spare }) => !spare);
+  bus.runs.every(({ spare, index }) => !spare || index === left);
+
+/** A bus as it would be without one of its runs, and its shape. Indices stay as they are. */
+export function without(bus: Bus, left: RunIndex): { readonly bus: Bus; readonly shape: Shape } {
+  const landings = bus.landings.map((landing) =>
+    landing.runs.includes(left) ? { ...landing, runs: landing.runs.filter((run) => run !== left) } : landing,
+  );
+  const runs = bus.runs.map((run) => (run.index === left ? { ...run, spare: true } : run));
+  const rest = { ...bus, landings, runs };
+  return { bus: rest, shape: shapeOf(rest) };
+}
 
 /**
  * The shortest chain through all landings of a trunk that is a tree, with new cable pulled along the cable that is
@@ -94,7 +104,9 @@ export function chainThroughTap(bus: Bus, shape: Shape, tapRun: RunIndex, at: La
 /** The course of a chain with the taps that hang on it. Runs of the trunk that the chain does not use are left out. */
 export function courseOf(bus: Bus, shape: Shape, { start, links }: Chain): CourseStep[] {
   const used = new Set(links.flatMap(({ run }) => (run === undefined ? [] : [run])));
-  const hanging = bus.runs.filter((run) => !used.has(run.index) && (run.tap || shape.onTap.has(run.from)));
+  const hanging = bus.runs.filter(
+    (run) => !run.spare && !used.has(run.index) && (run.tap || shape.onTap.has(run.from)),
+  );
   const course: CourseStep[] = [{ step: 'from', landing: start }];
   const inline = new Set<RunIndex>();
   const tapsAt = new Map<LandingIndex, typeof hanging>();
@@ -124,7 +136,7 @@ export function courseOf(bus: Bus, shape: Shape, { start, links }: Chain): Cours
 function trunkNeighbours(bus: Bus, shape: Shape): RunIndex[][] {
   const neighbours: RunIndex[][] = bus.landings.map(() => []);
   for (const run of bus.runs) {
-    if (run.tap || run.to === undefined || shape.onTap.has(run.from)) continue;
+    if (run.spare || run.tap || run.to === undefined || shape.onTap.has(run.from)) continue;
     neighbours[run.from]!.push(run.index);
     neighbours[run.to]!.push(run.index);
   }

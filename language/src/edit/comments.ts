@@ -1,0 +1,48 @@
+/** The comments that belong to a statement: those on the lines above it, and the one behind it on its line. */
+import type { Place } from '@fieldpair/shared';
+
+export interface Commented {
+  /** The statement with its comments. */
+  readonly place: Place;
+  /** One comment each, as written. */
+  readonly above: readonly string[];
+  readonly beside?: string;
+}
+
+/** Nothing before `from`, where the block of the statement begins, is looked at. */
+export function withComments(place: Place, text: string, from: number): Commented {
+  const above: string[] = [];
+  let { start, end } = place;
+  let lineStart = text.lastIndexOf('\n', start - 1) + 1;
+  if (from < lineStart && text.slice(lineStart, start).trim() === '') {
+    while (from < lineStart) {
+      const [line, at] = commentBefore(text, lineStart, from);
+      if (at === undefined) break;
+      lineStart = at;
+      if (line === '') continue;
+      above.unshift(line);
+      start = at + (/^[ \t]*/.exec(text.slice(at))?.[0].length ?? 0);
+    }
+  }
+  const beside = /^[ \t]*(\/\/[^\r\n]*|\/\*[^\r\n]*?\*\/)[ \t]*(?=\r|\n|$)/.exec(text.slice(end, endOfLine(text, end)));
+  if (beside) end += beside[0].length;
+  return { place: { file: place.file, start, end }, above, ...(beside && { beside: beside[1]?.trimEnd() ?? '' }) };
+}
+
+const endOfLine = (text: string, at: number) => {
+  const end = text.indexOf('\n', at);
+  return end < 0 ? text.length : end;
+};
+
+/** The comment that ends on the line before `lineStart`, or an empty line, with where it begins; nothing else counts. */
+function commentBefore(text: string, lineStart: number, from: number): [comment: string, at: number | undefined] {
+  const at = text.lastIndexOf('\n', lineStart - 2) + 1;
+  const line = text.slice(at, lineStart).trim();
+  if (at < from) return ['', undefined];
+  if (line === '' || line.startsWith('//')) return [line, at];
+  if (!line.endsWith('*/')) return ['', undefined];
+  const open = text.lastIndexOf('/*', lineStart);
+  const openLine = text.lastIndexOf('\n', open - 1) + 1;
+  const isAlone = from <= openLine && text.slice(openLine, open).trim() === '' && !text.slice(open, at).includes('*/');
+  return isAlone ? [text.slice(open, lineStart).trim(), openLine] : ['', undefined];
+}

@@ -1,0 +1,98 @@
+/** A bus's course as lines of text: each `from`, run and tap with what the text says of its landing. */
+import type { Bus, DividedStep, Landing, Place } from '@fieldpair/shared';
+import { type Commented, withComments } from './comments.js';
+import { lengthText, referenceOf } from './phrases.js';
+import type { TextChange } from './text-change.js';
+
+/** The statements of a bus that are its course, in the order of the text. */
+export const courseStatements = (bus: Bus): Place[] =>
+  [...bus.pens.map(({ place }) => place), ...bus.runs.map(({ place }) => place)].sort(
+    (left, right) => left.start - right.start,
+  );
+
+/** Where the statements of a bus begin: behind its opening brace. */
+export const blockStart = (bus: Bus, text: string): number => {
+  const header = bus.cablePlace ?? bus.format?.place ?? bus.rate?.place ?? bus.kindPlace ?? bus.place;
+  return text.indexOf('{', header.end) + 1;
+};
+
+/**
+ * The lines of a course, without indentation. A landing is told with everything that its mentions say of it at its
+ * first step, and by its name later; the comments of its statements come with it. `amendments` are changes of what the
+ * mentions say that come with the new course; `repeater` is how a new repeater is landed, where the course leads to one.
+ */
+export function courseLines(
+  bus: Bus,
+  course: readonly DividedStep[],
+  text: string,
+  { amendments = [], repeater = '' }: { readonly amendments?: readonly TextChange[]; readonly repeater?: string } = {},
+): string[] {
+  const from = blockStart(bus, text);
+  const told = new Set<number>();
+  const lineTo = (step: DividedStep, target: string) =>
+    step.step === 'from' ? `from ${target}` : `${runText(bus, step, text)} to ${target}`;
+  return course.flatMap((step) => {
+    if (step.landing === 'repeater') return [lineTo(step, repeater)];
+    const landing = bus.landings[step.landing];
+    if (!landing) return [];
+    const isFirst = !told.has(landing.index);
+    told.add(landing.index);
+    const target = isFirst ? fullLanding(landing, text, amendments) : referenceOf(landing);
+    const line = lineTo(step, target);
+    if (!isFirst) return [line];
+    const statements = landing.visits.map(({ statementPlace }) => withComments(statementPlace, text, from));
+    return withTheirComments(line, statements);
+  });
+}
+
+/** A line below and before the comments of statements. */
+export function withTheirComments(line: string, statements: readonly Commented[]): string[] {
+  const beside = statements.flatMap((statement) => statement.beside ?? []);
+  return [...statements.flatMap(({ above }) => above), [line, ...beside].join(' ')];
+}
+
+/** `tap 12 ft on CABLE`, up to where it leads. A length that stays as it was stays as it was written. */
+function runText(
+  bus: Bus,
+  step: { readonly step: 'to' | 'tap'; readonly length: number; readonly run?: number },
+  text: string,
+): string {
+  const run = step.run === undefined ? undefined : bus.runs[step.run];
+  const same = run && Math.abs(run.length - step.length) < 1e-6;
+  const length = same
+    ? text.slice(run.lengthPlace.start, run.lengthPlace.end)
+    : lengthText(step.length, bus.lengthUnit);
+  return `${step.step === 'tap' ? 'tap ' : ''}${length}${run ? remarksOf(bus, run.index, text, same === true) : ''}`;
+}
+
+/** The landing with everything that its mentions say of it. */
+function fullLanding(landing: Landing, text: string, amendments: readonly TextChange[]): string {
+  const said = landing.visits.map(({ referencePlace, place }) =>
+    amended(text, referencePlace.end, place.end, amendments).trim(),
+  );
+  const splice = landing.splice === undefined ? '' : 'splice ';
+  const head = landing.visits[0];
+  const name = head ? text.slice(head.referencePlace.start, head.referencePlace.end) : referenceOf(landing);
+  return [splice + name, ...said.filter((part) => part !== '')].join(' ');
+}
+
+/** A stretch of the text with the changes that lie in it; they come in order and do not overlap. */
+function amended(text: string, start: number, end: number, changes: readonly TextChange[]): string {
+  let result = '';
+  let at = start;
+  for (const change of changes) {
+    if (change.start < at || end < change.end) continue;
+    result += text.slice(at, change.start) + change.text;
+    at = change.end;
+  }
+  return result + text.slice(at, end);
+}
+
+/** `on CABLE built LENGTH beside mains` of a run, as written; a built length holds only for the run it was taken of. */
+function remarksOf(bus: Bus, index: number, text: string, keepBuilt: boolean): string {
+  const run = bus.runs[index];
+  if (!run) return '';
+  const cable = run.cablePlace ? ` on ${text.slice(run.cablePlace.start, run.cablePlace.end)}` : '';
+  const built = run.built && keepBuilt ? ` ${text.slice(run.built.place.start, run.built.place.end)}` : '';
+  return `${cable}${built}${run.besideMains ? ' beside mains' : ''}`;
+}
