@@ -6,6 +6,7 @@
  */
 
 export * from './check.js';
+export * from './drawing/index.js';
 export * from './figures/bus-figures.js';
 export * from './figures/page/bus-page.js';
 export * from './figures/page/words.js';

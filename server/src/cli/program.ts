@@ -3,6 +3,7 @@
 import { plainLine } from '@fieldpair/shared';
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.js';
+import { addDraw } from './commands/draw.js';
 import { addExplain } from './commands/explain.js';
 import { addFigures } from './commands/figures.js';
 import { addFix } from './commands/fix.js';
@@ -30,6 +31,7 @@ export async function runCommandLine(args: readonly string[], terminal: Terminal
     });
   addCheck(program, terminal, finish);
   addFigures(program, terminal, finish);
+  addDraw(program, terminal, finish);
   addFix(program, terminal, finish);
   addFormat(program, terminal, finish);
   addExplain(program, terminal, finish);

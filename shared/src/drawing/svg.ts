@@ -1,0 +1,50 @@
+/** From a scene to SVG: the only place where text becomes markup. */
+import type { Part, Scene, Shape } from './scene.js';
+import { type Colours, drawingStyle } from './style.js';
+
+/** Text as XML takes it, in content and in attributes; what XML has no place for is gone already (`visible`). */
+export const escaped = (text: string): string =>
+  text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
+
+/** A title may be long, and holds whatever the text of the file does. */
+const unwritable = /[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu;
+const written = (text: string): string => escaped(text.replace(unwritable, '\uFFFD'));
+
+export function shapeSvg(shape: Shape): string {
+  switch (shape.shape) {
+    case 'path':
+      return `<path class="${shape.look}" d="${shape.d}"/>`;
+    case 'box': {
+      const { x, y, width, height } = shape.box;
+      const radius = shape.radius === undefined ? '' : ` rx="${shape.radius}"`;
+      return `<rect class="${shape.look}" x="${x}" y="${y}" width="${width}" height="${height}"${radius}/>`;
+    }
+    case 'circle':
+      return `<circle class="${shape.look}" cx="${shape.x}" cy="${shape.y}" r="${shape.r}"/>`;
+    case 'text': {
+      const anchor = shape.anchor === 'start' ? '' : ` text-anchor="${shape.anchor}"`;
+      const weight = shape.bold ? ' font-weight="bold"' : '';
+      return `<text class="${shape.look}" x="${shape.x}" y="${shape.y}" font-size="${shape.size}"${anchor}${weight}>${written(shape.text)}</text>`;
+    }
+  }
+}
+
+/** One part as a group, with its whole name as its title. */
+export const partSvg = ({ key, kind, name, shapes }: Part): string =>
+  `<g class="part ${kind}" data-key="${written(key)}"><title>${written(name)}</title>${shapes.map(shapeSvg).join('')}</g>`;
+
+/** A document of its own. */
+export function sceneSvg(scene: Scene, colours: Colours): string {
+  const { width, height, title, description, parts } = scene;
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img">`,
+    `<title>${written(title)}</title>`,
+    `<desc>${written(description.join(' '))}</desc>`,
+    `<style>${drawingStyle(colours)}</style>`,
+    `<rect class="paper" width="${width}" height="${height}"/>`,
+    ...parts.map(partSvg),
+    '</svg>',
+    '',
+  ].join('\n');
+}
