@@ -3,6 +3,7 @@
  * network.ts.
  */
 import type {
+  Amperes,
   BitsPerSecond,
   Farads,
   FaradsPerMetre,
@@ -13,6 +14,9 @@ import type {
   SquareMetres,
   Volts,
 } from './quantity.js';
+import type { ContactRest, LoopInput, SupplyLoad, SupplySource } from './two-wire.js';
+
+export * from './two-wire.js';
 
 /** A stretch of a text: offsets in UTF-16 units, the end excluded. `file` is the identity that the host gave. */
 export interface Place {
@@ -68,6 +72,8 @@ export interface Cable {
   readonly velocity?: Ratio;
   /** As the maker states it; derived from the conductor when absent (see physics/conductor). */
   readonly resistance?: OhmsPerMetre;
+  /** What one conductor may carry, as the maker states it. */
+  readonly carries?: Amperes;
   /** Colours of the conductors, in the maker's order. */
   readonly colours: readonly string[];
 }
@@ -137,6 +143,14 @@ export interface Port {
   readonly reserved?: { readonly revisions: readonly string[]; readonly reason?: string; readonly place: Place };
   /** An identical connector beside the port that is meant for buses. */
   readonly twinOf?: { readonly port: string; readonly reason?: string; readonly place: Place };
+  /** It feeds a supply. */
+  readonly supplies?: SupplySource;
+  /** It is fed by a supply. */
+  readonly draws?: SupplyLoad;
+  /** It is a contact of a loop. */
+  readonly contact?: ContactRest;
+  /** It is the input that a loop is read by. */
+  readonly input?: LoopInput;
 }
 
 /** What a device does on a bus. */

@@ -5,7 +5,7 @@
  * in a one-line list: what is wrong, where, against which limit, and what to do, with the numbers.
  */
 import type { BusIndex, LandingIndex, Place, RunIndex, ShieldTreatment, Termination } from './network.js';
-import type { BitsPerSecond, Metres, Ohms } from './quantity.js';
+import type { Amperes, BitsPerSecond, Metres, Ohms } from './quantity.js';
 
 export const severities = ['error', 'warning', 'info'] as const;
 export type Severity = (typeof severities)[number];
@@ -60,6 +60,10 @@ export type NetworkEdit =
   | ({ readonly kind: 'set-shield'; readonly treatment: ShieldTreatment } & AtLanding)
   | ({ readonly kind: 'earth-shield' } & AtLanding)
   | { readonly kind: 'remove-earth'; readonly bus: BusIndex; readonly earth: number }
+  /** Says how a landing's contact lies in its loop. */
+  | ({ readonly kind: 'wire-contact'; readonly wiring: WiringEdit } & AtLanding)
+  /** Gives a run another fuse. */
+  | { readonly kind: 'set-fuse'; readonly bus: BusIndex; readonly run: RunIndex; readonly amperes: Amperes }
   | ({ readonly kind: 'add-bias'; readonly up: Ohms; readonly down: Ohms } & AtLanding)
   | { readonly kind: 'set-bias'; readonly bus: BusIndex; readonly bias: number; readonly up: Ohms; readonly down: Ohms }
   | { readonly kind: 'remove-bias'; readonly bus: BusIndex; readonly bias: number }
@@ -79,6 +83,10 @@ export type NetworkEdit =
   | { readonly kind: 'set-revision'; readonly node: string; readonly revision: string }
   /** Rewrites a stretch of text; for what has no meaning in the network: names, units, stale text. */
   | { readonly kind: 'write'; readonly place: Place; readonly text: string };
+
+export type WiringEdit =
+  | { readonly kind: 'breaks'; readonly conductor: 'plus' | 'minus'; readonly bridge?: Ohms }
+  | { readonly kind: 'across'; readonly through?: Ohms };
 
 interface AtLanding {
   readonly bus: BusIndex;

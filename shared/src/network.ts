@@ -8,8 +8,8 @@
  * Everything keeps the {@link Place} in the text that it came from, and a value that the text leaves out or gets
  * wrong is absent, never guessed: whoever needs it says so.
  */
-import type { BusKind, Cable, Device, Place, Port, Sourced, Termination } from './catalogue.js';
-import type { BitsPerSecond, Celsius, LengthUnit, Metres, Ohms, Volts } from './quantity.js';
+import type { BusKind, Cable, ContactWiring, Device, Place, Port, Sourced, Termination } from './catalogue.js';
+import type { Amperes, BitsPerSecond, Celsius, LengthUnit, Metres, Ohms, Volts } from './quantity.js';
 
 export * from './catalogue.js';
 
@@ -78,6 +78,8 @@ export interface Landing {
   readonly crossed?: Place;
   readonly shield: ShieldTreatment;
   readonly shieldPlace?: Place;
+  /** How the contact lies in its loop; absent where the text does not say. */
+  readonly wiring?: ContactWiring;
   /** Runs that meet here; spare runs do not. */
   readonly runs: readonly RunIndex[];
 }
@@ -114,6 +116,8 @@ export interface Run {
   /** Pulled for later, connected at neither end: in the pull list, not in the circuit. */
   readonly spare: boolean;
   readonly besideMains?: Place;
+  /** In the plus conductor where the run leaves `from`. */
+  readonly fuse?: Sourced<Amperes>;
 }
 
 /** A stretch of the text that starts with `from`. */

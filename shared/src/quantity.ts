@@ -93,6 +93,8 @@ export const units: ReadonlyMap<string, UnitDefinition> = new Map<string, UnitDe
   ['mA', { dimension: 'current', scale: 1e-3 }],
   ['W', { dimension: 'power', scale: 1 }],
   ['mW', { dimension: 'power', scale: 1e-3 }],
+  // Apparent power; in-phase currents, which drop the most, make it the same number.
+  ['VA', { dimension: 'power', scale: 1 }],
   ['s', { dimension: 'time', scale: 1 }],
   ['ms', { dimension: 'time', scale: 1e-3 }],
   ['us', { dimension: 'time', scale: 1e-6 }],
@@ -164,6 +166,19 @@ export function formatVolts(value: Volts): string {
   if (Math.abs(value) < 0.9995) return `${formatNumber(value * 1000, 0)} mV`;
   return `${formatSignificant(value)} V`;
 }
+
+/** `350 mA` below an ampere, else `1.25 A`. */
+export function formatAmperes(value: Amperes): string {
+  return isSmall(value) ? `${formatSignificant(value * 1000)} mA` : `${formatSignificant(value)} A`;
+}
+
+/** `350 mW` below a watt, else `12.5 W`; of an alternating supply in VA. */
+export function formatWatts(value: Watts, unitName: 'W' | 'VA' = 'W'): string {
+  return isSmall(value) ? `${formatSignificant(value * 1000)} m${unitName}` : `${formatSignificant(value)} ${unitName}`;
+}
+
+/** Nothing at all is told in the whole unit. */
+const isSmall = (value: number) => value !== 0 && Math.abs(value) < 0.9995;
 
 /** A time with the prefix that keeps it readable: `5.4 us`, `12 ms`. */
 export function formatSeconds(value: Seconds): string {

@@ -1,4 +1,4 @@
-import { type Cable, faradsPerMetre, ohms, ohmsPerMetre, ratio, squareMetres } from '@fieldpair/shared';
+import { amperes, type Cable, faradsPerMetre, ohms, ohmsPerMetre, ratio, squareMetres } from '@fieldpair/shared';
 import type { CableDeclaration, Conductor } from '../generated/reader.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { quantityOf } from './quantities.js';
@@ -67,6 +67,11 @@ export function buildCable(declaration: CableDeclaration, notes: Notes): Cable |
       case 'Resistance': {
         const value = quantityOf(property.value, 'resistance per length', notes, { from: 0 });
         if (value !== undefined) draft.resistance = ohmsPerMetre(value);
+        break;
+      }
+      case 'Carries': {
+        const value = quantityOf(property.current, 'current', notes, { above: 0, to: 1000 }, ['A', 'mA']);
+        if (value !== undefined) draft.carries = amperes(value);
         break;
       }
       case 'CableColours':

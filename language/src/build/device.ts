@@ -1,5 +1,5 @@
 import type { BitsPerSecond, Device, DeviceRole, Port } from '@fieldpair/shared';
-import type { DeviceDeclaration, Name, PortDeclaration } from '../generated/reader.js';
+import type { DeviceDeclaration, Name, PortDeclaration, PortProperty } from '../generated/reader.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { type PortDraft, readPortProperty } from './port.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
@@ -103,9 +103,8 @@ function buildPort(
   if (documentation !== undefined) draft.documentation = documentation;
   const seen = new Set<string>();
   for (const property of declaration.properties) {
-    // Bias alone comes in two statements: what the port needs, and what it provides.
-    const key = property.type === 'PortBias' ? `PortBias ${property.needed}` : property.type;
-    if (seen.has(key)) {
+    const key = statementKey(property);
+    if (key !== undefined && seen.has(key)) {
       notes.report(
         'statement-repeated',
         `port ${name} says this twice; remove one of the two: ${notes.textAt(property)}`,
@@ -114,10 +113,24 @@ function buildPort(
       );
       continue;
     }
-    seen.add(key);
+    if (key !== undefined) seen.add(key);
     readPortProperty(property, draft, revisionOf, notes);
   }
   return draft;
+}
+
+/** What a property may be said of just once; undefined where it may be said again. */
+function statementKey(property: PortProperty): string | undefined {
+  switch (property.type) {
+    case 'PortBias':
+      return `PortBias ${property.needed}`; // What the port needs, and what it provides.
+    case 'AtMost':
+      return `AtMost ${property.contacts}`;
+    case 'Reads':
+      return undefined;
+    default:
+      return property.type;
+  }
 }
 
 function checkTwins(

@@ -1,6 +1,7 @@
 /** The landings of one bus while it is built: which mention is which landing, and what is said about each. */
 import {
   type Bus,
+  type ContactWiring,
   type Landing,
   type LandingIndex,
   type LandingTermination,
@@ -19,6 +20,7 @@ import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
 import { added, none } from './short-list.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
+import { wiringOf } from './two-wire.js';
 
 type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 
@@ -38,6 +40,7 @@ export class LandingDraft implements Writable<Landing> {
   crossed?: Place;
   shield: ShieldTreatment = 'through';
   shieldPlace?: Place;
+  wiring?: ContactWiring;
   runs: readonly RunIndex[] = none;
 
   constructor(
@@ -249,6 +252,24 @@ export class Landings {
         break;
       case 'LandingRevision':
         break; // Collected with the nodes.
+      case 'Breaks':
+      case 'Across': {
+        const wiring = wiringOf(property, notes);
+        if (!wiring) break;
+        if (draft.wiring) {
+          notes.report(
+            'statement-repeated',
+            `the contact at ${draft.name} is wired in two ways; keep the one that is true: ${notes.textAt(draft.wiring.place)}, or ${notes.textAt(property)}`,
+            place,
+            {
+              bus: this.#bus,
+              at: draft.name,
+              related: [{ message: 'the other is said here', place: draft.wiring.place }],
+            },
+          );
+        } else draft.wiring = wiring;
+        break;
+      }
     }
   }
 }

@@ -15,6 +15,7 @@ import type { BiasResistors, Name, PortProperty, Quantity } from '../generated/r
 import { addressCoding } from './address-coding.js';
 import type { Notes } from './notes.js';
 import { quantityOf } from './quantities.js';
+import { drawOf, inputWith, sourceOf } from './two-wire.js';
 import { kindOf, wordOf } from './words.js';
 
 export type PortDraft = { -readonly [Key in keyof Port]: Port[Key] };
@@ -114,6 +115,26 @@ export function readPortProperty(
         place: notes.place(property),
         ...(reason === undefined ? {} : { reason }),
       };
+      break;
+    }
+    case 'Supplies': {
+      const source = sourceOf(property, notes);
+      if (source) draft.supplies = source;
+      break;
+    }
+    case 'Draws': {
+      const load = drawOf(property, notes);
+      if (load) draft.draws = load;
+      break;
+    }
+    case 'Normally':
+      if (property.state) draft.contact = property.state;
+      break;
+    case 'Expects':
+    case 'AtMost':
+    case 'Reads': {
+      const input = inputWith(draft.input, property, notes);
+      if (input) draft.input = input;
       break;
     }
   }

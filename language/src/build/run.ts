@@ -1,5 +1,7 @@
 /** One run: the cable that a statement pulls. */
 import {
+  type Amperes,
+  amperes,
   type Cable,
   type LandingIndex,
   type Metres,
@@ -28,6 +30,7 @@ export class RunDraft implements Run {
   cablePlace?: Place;
   spare = false;
   besideMains?: Place;
+  fuse?: Sourced<Amperes>;
 
   constructor(
     readonly index: RunIndex,
@@ -77,6 +80,11 @@ export function readRun(
       case 'BesideMains':
         run.besideMains = notes.place(option);
         break;
+      case 'Fuse': {
+        const current = quantityOf(option.current, 'current', notes, { above: 0, to: 1000 }, ['A', 'mA']);
+        if (current !== undefined) run.fuse = { value: amperes(current), place: notes.place(option) };
+        break;
+      }
     }
   }
   return planned !== undefined || run.built !== undefined;

@@ -88,11 +88,15 @@ function amended(text: string, start: number, end: number, changes: readonly Tex
   return result + text.slice(at, end);
 }
 
-/** `on CABLE built LENGTH beside mains` of a run, as written; a built length holds only for the run it was taken of. */
+/**
+ * `on CABLE built LENGTH beside mains fuse CURRENT` of a run, as written; a built length holds only for the run it was
+ * taken of.
+ */
 function remarksOf(bus: Bus, index: number, text: string, keepBuilt: boolean): string {
   const run = bus.runs[index];
   if (!run) return '';
   const cable = run.cablePlace ? ` on ${text.slice(run.cablePlace.start, run.cablePlace.end)}` : '';
   const built = run.built && keepBuilt ? ` ${text.slice(run.built.place.start, run.built.place.end)}` : '';
-  return `${cable}${built}${run.besideMains ? ' beside mains' : ''}`;
+  const fuse = run.fuse ? ` ${text.slice(run.fuse.place.start, run.fuse.place.end)}` : '';
+  return `${cable}${built}${run.besideMains ? ' beside mains' : ''}${fuse}`;
 }

@@ -2,7 +2,7 @@
 import type { Bus, Landing, NetworkEdit, Place } from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
 import { removal } from './lines.js';
-import { biasText, newStatement, referenceOf, resistorText } from './phrases.js';
+import { biasText, newStatement, referenceOf, resistorText, wiringText } from './phrases.js';
 import { insert, replace, type TextChange, type TextOf } from './text-change.js';
 
 export type LandingEdit = Extract<NetworkEdit, { readonly landing: number }>;
@@ -38,6 +38,10 @@ export function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf:
           ? removal(landing.shieldPlace, textOf)
           : replace(landing.shieldPlace, `shield ${edit.treatment}`),
       ];
+    case 'wire-contact': {
+      const text = wiringText(edit.wiring);
+      return [landing.wiring ? replace(landing.wiring.place, text) : append(text)];
+    }
     case 'earth-shield':
       return [newStatement(bus, `shield earthed at ${referenceOf(landing)}`, textOf)];
     case 'add-bias':

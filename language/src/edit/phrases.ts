@@ -1,11 +1,23 @@
 /** How facts are written: numbers, references, whole statements. */
-import { type Bus, formatSignificant, type Landing, metresPerFoot } from '@fieldpair/shared';
+import { type Bus, formatSignificant, type Landing, metresPerFoot, type WiringEdit } from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
 import { lineOf, statementAfter } from './lines.js';
 import { insert, type TextChange, type TextOf } from './text-change.js';
 
 export const resistorText = (resistance: number, capacitance: number | undefined) =>
-  `terminate resistor ${plainNumber(resistance)} ohm${capacitance === undefined ? '' : ` capacitor ${plainNumber(capacitance * 1e9)} nF`}`;
+  `terminate resistor ${ohmsWritten(resistance)}${capacitance === undefined ? '' : ` capacitor ${plainNumber(capacitance * 1e9)} nF`}`;
+
+/** Resistors of a loop are spoken of in kilohms, those of a bus in ohms. */
+const ohmsWritten = (resistance: number) =>
+  resistance < 1000 ? `${plainNumber(resistance)} ohm` : `${plainNumber(resistance / 1000)} kohm`;
+
+export function wiringText(wiring: WiringEdit): string {
+  if (wiring.kind === 'across') {
+    return `across${wiring.through === undefined ? '' : ` through ${ohmsWritten(wiring.through)}`}`;
+  }
+  const bridge = wiring.bridge === undefined ? '' : ` bridged ${ohmsWritten(wiring.bridge)}`;
+  return `breaks ${wiring.conductor === 'plus' ? '+' : '-'}${bridge}`;
+}
 
 /** `bias at head 510 ohm`; the supply is said where it is not the usual 5 V. */
 export function biasText(at: string, up: number, down: number, supply = 5): string {

@@ -4,7 +4,7 @@ import { nameText } from '../build/suggest.js';
 import { divide } from './divide.js';
 import { atLanding } from './landing-changes.js';
 import { removal } from './lines.js';
-import { biasText, referenceOf } from './phrases.js';
+import { biasText, plainNumber, referenceOf } from './phrases.js';
 import { rewire } from './rewire.js';
 import { insert, replace, type TextChange, type TextOf } from './text-change.js';
 
@@ -99,6 +99,10 @@ function ofBus(bus: Bus, edit: BusEdit, amendments: readonly TextChange[], textO
     case 'set-format': {
       if (bus.format) return [replace(bus.format.place, edit.format)];
       return bus.rate ? [insert(bus.rate.place.file, bus.rate.place.end, ` ${edit.format}`)] : [];
+    }
+    case 'set-fuse': {
+      const fuse = bus.runs[edit.run]?.fuse;
+      return fuse ? [replace(fuse.place, `fuse ${plainNumber(edit.amperes)} A`)] : [];
     }
     case 'mark-spare': {
       const run = bus.runs[edit.run];

@@ -75,8 +75,8 @@ function spaced(left: Token, right: Token, before: string): boolean {
     return false;
   if (left.kind === 'sign') {
     if (left.text === '.' || left.text === '..' || left.text === '/') return false;
-    // A minus before a number is its sign, but not the conductor's name in `to -`.
-    if (left.text === '-' && right.kind === 'number') return /\bto -$/.test(before);
+    // A minus before a number is its sign, but not the conductor's name in `to -` and `breaks -`.
+    if (left.text === '-' && right.kind === 'number') return /\b(?:to|breaks) -$/.test(before);
   }
   return true;
 }

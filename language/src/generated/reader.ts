@@ -3,7 +3,7 @@ import { unquote } from '../read/text-value.js';
 import type { Tokens } from '../read/scanner.js';
 
 /** Token numbers, in the order of the generated tests. */
-export const tokenNumbers: ReadonlyMap<string, number> = new Map(["EOF","FEET_AND_INCHES","FRAMING","NUMBER","HYPHENATED","ID","STRING","'%'","'+'","','","'-'","'.'","'..'","'/'","':'","'address'","'ambient'","'at'","'because'","'beside'","'bias'","'built'","'bus'","'cable'","'capacitance'","'capacitor'","'colours'","'common'","'conductor'","'continued'","'crossed'","'device'","'earthed'","'edge'","'fixed'","'floating'","'from'","'impedance'","'import'","'in'","'indicator'","'load'","'mains'","'mark'","'needed'","'network'","'node'","'of'","'off'","'on'","'open'","'pairs'","'polarity'","'port'","'rates'","'reserved'","'resistance'","'resistor'","'revision'","'role'","'shield'","'source'","'spare'","'speaks'","'splice'","'store'","'switch'","'tap'","'terminals'","'terminate'","'terminator'","'through'","'to'","'twin'","'twisted'","'untwisted'","'velocity'","'waive'","'{'","'}'"].map((token, index) => [token, index]));
+export const tokenNumbers: ReadonlyMap<string, number> = new Map(["EOF","FEET_AND_INCHES","FRAMING","NUMBER","HYPHENATED","ID","STRING","'%'","'+'","','","'-'","'.'","'..'","'/'","':'","'above'","'across'","'address'","'ambient'","'at'","'because'","'below'","'beside'","'bias'","'breaks'","'bridged'","'built'","'bus'","'cable'","'capacitance'","'capacitor'","'carries'","'class'","'closed'","'colours'","'common'","'conductor'","'contacts'","'continued'","'crossed'","'device'","'draws'","'earthed'","'edge'","'expects'","'fixed'","'floating'","'from'","'fuse'","'impedance'","'import'","'in'","'indicator'","'limit'","'load'","'mains'","'mark'","'most'","'needed'","'network'","'node'","'normally'","'of'","'off'","'on'","'open'","'pairs'","'polarity'","'port'","'rates'","'reads'","'reserved'","'resistance'","'resistor'","'revision'","'role'","'shield'","'source'","'spare'","'speaks'","'splice'","'store'","'supplies'","'switch'","'tap'","'terminals'","'terminate'","'terminator'","'through'","'to'","'twin'","'twisted'","'untwisted'","'velocity'","'waive'","'within'","'{'","'}'"].map((token, index) => [token, index]));
 
 export interface Sheet {
   readonly type: 'Sheet';
@@ -31,7 +31,7 @@ export interface CableDeclaration {
   readonly properties: readonly CableProperty[];
 }
 
-export type CableProperty = Conductor | Twist | CableShield | Impedance | Capacitance | Velocity | Resistance | CableColours;
+export type CableProperty = Conductor | Twist | CableShield | Impedance | Capacitance | Velocity | Resistance | CableColours | Carries;
 
 export interface Conductor {
   readonly type: 'Conductor';
@@ -91,6 +91,13 @@ export interface CableColours {
   readonly colours: readonly Word[];
 }
 
+export interface Carries {
+  readonly type: 'Carries';
+  readonly start: number;
+  readonly end: number;
+  readonly current: Quantity | undefined;
+}
+
 export interface DeviceDeclaration {
   readonly type: 'DeviceDeclaration';
   readonly start: number;
@@ -141,7 +148,7 @@ export interface PortDeclaration {
   readonly properties: readonly PortProperty[];
 }
 
-export type PortProperty = Terminals | Speaks | Polarity | Load | Capacitance | PortTerminator | PortBias | PortAddress | Rates | Edge | Reserved | Twin;
+export type PortProperty = Terminals | Speaks | Polarity | Load | Capacitance | PortTerminator | PortBias | PortAddress | Rates | Edge | Reserved | Twin | Supplies | Draws | Normally | Expects | AtMost | Reads;
 
 export interface Terminals {
   readonly type: 'Terminals';
@@ -248,6 +255,59 @@ export interface Twin {
   readonly reason: Text | undefined;
 }
 
+export interface Supplies {
+  readonly type: 'Supplies';
+  readonly start: number;
+  readonly end: number;
+  readonly voltage: Quantity | undefined;
+  readonly form: Word | undefined;
+  readonly tolerance: Quantity | undefined;
+  readonly limit: Quantity | undefined;
+  readonly marked: Integer | undefined;
+}
+
+export interface Draws {
+  readonly type: 'Draws';
+  readonly start: number;
+  readonly end: number;
+  readonly amount: Quantity | undefined;
+  readonly form: Word | undefined;
+  readonly low: Quantity | undefined;
+  readonly high: Quantity | undefined;
+}
+
+export interface Normally {
+  readonly type: 'Normally';
+  readonly start: number;
+  readonly end: number;
+  readonly state: 'closed' | 'open' | undefined;
+}
+
+export interface Expects {
+  readonly type: 'Expects';
+  readonly start: number;
+  readonly end: number;
+  readonly resistance: Quantity | undefined;
+}
+
+export interface AtMost {
+  readonly type: 'AtMost';
+  readonly start: number;
+  readonly end: number;
+  readonly amount: Quantity | undefined;
+  readonly contacts: boolean;
+  readonly cable: boolean;
+}
+
+export interface Reads {
+  readonly type: 'Reads';
+  readonly start: number;
+  readonly end: number;
+  readonly meaning: Word | undefined;
+  readonly low: Quantity | undefined;
+  readonly high: Quantity | undefined;
+}
+
 export interface StoreDeclaration {
   readonly type: 'StoreDeclaration';
   readonly start: number;
@@ -328,7 +388,7 @@ export interface Run {
   readonly landing: Landing | undefined;
 }
 
-export type RunOption = OnCable | Built | Spare | BesideMains;
+export type RunOption = OnCable | Built | Spare | BesideMains | Fuse;
 
 export interface OnCable {
   readonly type: 'OnCable';
@@ -358,6 +418,13 @@ export interface BesideMains {
   readonly mains: boolean;
 }
 
+export interface Fuse {
+  readonly type: 'Fuse';
+  readonly start: number;
+  readonly end: number;
+  readonly current: Quantity | undefined;
+}
+
 export interface Landing {
   readonly type: 'Landing';
   readonly start: number;
@@ -370,7 +437,7 @@ export interface Landing {
   readonly properties: readonly LandingProperty[];
 }
 
-export type LandingProperty = LandingAddress | Terminate | SwitchOff | Crossed | LandingShield | LandingRevision;
+export type LandingProperty = LandingAddress | Terminate | SwitchOff | Crossed | LandingShield | LandingRevision | Breaks | Across;
 
 export interface LandingAddress {
   readonly type: 'LandingAddress';
@@ -414,6 +481,22 @@ export interface LandingRevision {
   readonly start: number;
   readonly end: number;
   readonly revision: Name | undefined;
+}
+
+export interface Breaks {
+  readonly type: 'Breaks';
+  readonly start: number;
+  readonly end: number;
+  readonly conductor: '+' | '-' | undefined;
+  readonly bridge: Quantity | undefined;
+}
+
+export interface Across {
+  readonly type: 'Across';
+  readonly start: number;
+  readonly end: number;
+  readonly across: boolean;
+  readonly through: Quantity | undefined;
 }
 
 export interface LandingReference {
@@ -568,41 +651,41 @@ function readSheet(): Sheet {
   const start = input.starts[position] as number;
   const imports: (Import)[] = [];
   const declarations: (Declaration)[] = [];
-  while (input.kinds[position] === 38 /* 'import' */ || input.kinds[position] === 23 /* 'cable' */ || input.kinds[position] === 31 /* 'device' */ || input.kinds[position] === 65 /* 'store' */) { if (input.kinds[position] === 38 /* 'import' */) { imports.push(readImport()); } else if (input.kinds[position] === 23 /* 'cable' */ || input.kinds[position] === 31 /* 'device' */ || input.kinds[position] === 65 /* 'store' */) { declarations.push(readDeclaration()); } else { stop(); } }
+  while (input.kinds[position] === 50 /* 'import' */ || input.kinds[position] === 28 /* 'cable' */ || input.kinds[position] === 40 /* 'device' */ || input.kinds[position] === 81 /* 'store' */) { if (input.kinds[position] === 50 /* 'import' */) { imports.push(readImport()); } else if (input.kinds[position] === 28 /* 'cable' */ || input.kinds[position] === 40 /* 'device' */ || input.kinds[position] === 81 /* 'store' */) { declarations.push(readDeclaration()); } else { stop(); } }
   return { type: 'Sheet', start, end: input.ends[position - 1] ?? 0, imports, declarations };
 }
 
 function readImport(): Import {
   const start = input.starts[position] as number;
   let path: Text | undefined;
-  skip(38 /* 'import' */);
+  skip(50 /* 'import' */);
 if (input.kinds[position] === 6 /* STRING */) { path = readText(); }
   return { type: 'Import', start, end: input.ends[position - 1] ?? 0, path };
 }
 
-function readDeclaration(): Declaration { if (input.kinds[position] === 23 /* 'cable' */) { return readCableDeclaration(); } else if (input.kinds[position] === 31 /* 'device' */) { return readDeviceDeclaration(); } else if (input.kinds[position] === 65 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
+function readDeclaration(): Declaration { if (input.kinds[position] === 28 /* 'cable' */) { return readCableDeclaration(); } else if (input.kinds[position] === 40 /* 'device' */) { return readDeviceDeclaration(); } else if (input.kinds[position] === 81 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
 
 function readCableDeclaration(): CableDeclaration {
   const start = input.starts[position] as number;
   let name: Name | undefined;
   let label: Text | undefined;
   const properties: (CableProperty)[] = [];
-  skip(23 /* 'cable' */);
+  skip(28 /* 'cable' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-skip(78 /* '{' */);
-while (input.kinds[position] === 74 /* 'twisted' */ || input.kinds[position] === 75 /* 'untwisted' */ || input.kinds[position] === 60 /* 'shield' */ || input.kinds[position] === 28 /* 'conductor' */ || input.kinds[position] === 37 /* 'impedance' */ || input.kinds[position] === 24 /* 'capacitance' */ || input.kinds[position] === 76 /* 'velocity' */ || input.kinds[position] === 56 /* 'resistance' */ || input.kinds[position] === 26 /* 'colours' */) { properties.push(readCableProperty()); }
-skip(79 /* '}' */);
+skip(96 /* '{' */);
+while (input.kinds[position] === 91 /* 'twisted' */ || input.kinds[position] === 92 /* 'untwisted' */ || input.kinds[position] === 76 /* 'shield' */ || input.kinds[position] === 36 /* 'conductor' */ || input.kinds[position] === 49 /* 'impedance' */ || input.kinds[position] === 29 /* 'capacitance' */ || input.kinds[position] === 93 /* 'velocity' */ || input.kinds[position] === 72 /* 'resistance' */ || input.kinds[position] === 34 /* 'colours' */ || input.kinds[position] === 31 /* 'carries' */) { properties.push(readCableProperty()); }
+skip(97 /* '}' */);
   return { type: 'CableDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, properties };
 }
 
-function readCableProperty(): CableProperty { if (input.kinds[position] === 28 /* 'conductor' */) { return readConductor(); } else if (input.kinds[position] === 74 /* 'twisted' */ || input.kinds[position] === 75 /* 'untwisted' */) { return readTwist(); } else if (input.kinds[position] === 60 /* 'shield' */) { return readCableShield(); } else if (input.kinds[position] === 37 /* 'impedance' */) { return readImpedance(); } else if (input.kinds[position] === 24 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 76 /* 'velocity' */) { return readVelocity(); } else if (input.kinds[position] === 56 /* 'resistance' */) { return readResistance(); } else if (input.kinds[position] === 26 /* 'colours' */) { return readCableColours(); } else { stop(); } return stop(); }
+function readCableProperty(): CableProperty { if (input.kinds[position] === 36 /* 'conductor' */) { return readConductor(); } else if (input.kinds[position] === 91 /* 'twisted' */ || input.kinds[position] === 92 /* 'untwisted' */) { return readTwist(); } else if (input.kinds[position] === 76 /* 'shield' */) { return readCableShield(); } else if (input.kinds[position] === 49 /* 'impedance' */) { return readImpedance(); } else if (input.kinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 93 /* 'velocity' */) { return readVelocity(); } else if (input.kinds[position] === 72 /* 'resistance' */) { return readResistance(); } else if (input.kinds[position] === 34 /* 'colours' */) { return readCableColours(); } else if (input.kinds[position] === 31 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
 
 function readConductor(): Conductor {
   const start = input.starts[position] as number;
   let size: Quantity | undefined;
   const make: (Word)[] = [];
-  skip(28 /* 'conductor' */);
+  skip(36 /* 'conductor' */);
 size = readQuantity();
 while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { make.push(readWord()); }
   return { type: 'Conductor', start, end: input.ends[position - 1] ?? 0, size, make };
@@ -612,16 +695,16 @@ function readTwist(): Twist {
   const start = input.starts[position] as number;
   let pairs: Integer | undefined;
   let untwisted = false;
-  if (input.kinds[position] === 74 /* 'twisted' */) { skip(74 /* 'twisted' */);
-skip(51 /* 'pairs' */);
-pairs = readInteger(); } else if (input.kinds[position] === 75 /* 'untwisted' */) { keyword(75 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
+  if (input.kinds[position] === 91 /* 'twisted' */) { skip(91 /* 'twisted' */);
+skip(66 /* 'pairs' */);
+pairs = readInteger(); } else if (input.kinds[position] === 92 /* 'untwisted' */) { keyword(92 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
   return { type: 'Twist', start, end: input.ends[position - 1] ?? 0, pairs, untwisted };
 }
 
 function readCableShield(): CableShield {
   const start = input.starts[position] as number;
   const make: (Word)[] = [];
-  skip(60 /* 'shield' */);
+  skip(76 /* 'shield' */);
 while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { make.push(readWord()); }
   return { type: 'CableShield', start, end: input.ends[position - 1] ?? 0, make };
 }
@@ -629,7 +712,7 @@ while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HY
 function readImpedance(): Impedance {
   const start = input.starts[position] as number;
   let value: Quantity | undefined;
-  skip(37 /* 'impedance' */);
+  skip(49 /* 'impedance' */);
 value = readQuantity();
   return { type: 'Impedance', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -637,7 +720,7 @@ value = readQuantity();
 function readCapacitance(): Capacitance {
   const start = input.starts[position] as number;
   let value: Quantity | undefined;
-  skip(24 /* 'capacitance' */);
+  skip(29 /* 'capacitance' */);
 value = readQuantity();
   return { type: 'Capacitance', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -645,7 +728,7 @@ value = readQuantity();
 function readVelocity(): Velocity {
   const start = input.starts[position] as number;
   let value: Quantity | undefined;
-  skip(76 /* 'velocity' */);
+  skip(93 /* 'velocity' */);
 value = readQuantity();
   return { type: 'Velocity', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -653,7 +736,7 @@ value = readQuantity();
 function readResistance(): Resistance {
   const start = input.starts[position] as number;
   let value: Quantity | undefined;
-  skip(56 /* 'resistance' */);
+  skip(72 /* 'resistance' */);
 value = readQuantity();
   return { type: 'Resistance', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -661,11 +744,19 @@ value = readQuantity();
 function readCableColours(): CableColours {
   const start = input.starts[position] as number;
   const colours: (Word)[] = [];
-  skip(26 /* 'colours' */);
+  skip(34 /* 'colours' */);
 colours.push(readWord());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 colours.push(readWord()); }
   return { type: 'CableColours', start, end: input.ends[position - 1] ?? 0, colours };
+}
+
+function readCarries(): Carries {
+  const start = input.starts[position] as number;
+  let current: Quantity | undefined;
+  skip(31 /* 'carries' */);
+current = readQuantity();
+  return { type: 'Carries', start, end: input.ends[position - 1] ?? 0, current };
 }
 
 function readDeviceDeclaration(): DeviceDeclaration {
@@ -673,21 +764,21 @@ function readDeviceDeclaration(): DeviceDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   const members: (DeviceMember)[] = [];
-  skip(31 /* 'device' */);
+  skip(40 /* 'device' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-skip(78 /* '{' */);
-while (input.kinds[position] === 59 /* 'role' */ || input.kinds[position] === 58 /* 'revision' */ || input.kinds[position] === 53 /* 'port' */ || input.kinds[position] === 40 /* 'indicator' */ || input.kinds[position] === 43 /* 'mark' */) { members.push(readDeviceMember()); }
-skip(79 /* '}' */);
+skip(96 /* '{' */);
+while (input.kinds[position] === 75 /* 'role' */ || input.kinds[position] === 74 /* 'revision' */ || input.kinds[position] === 68 /* 'port' */ || input.kinds[position] === 52 /* 'indicator' */ || input.kinds[position] === 56 /* 'mark' */) { members.push(readDeviceMember()); }
+skip(97 /* '}' */);
   return { type: 'DeviceDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, members };
 }
 
-function readDeviceMember(): DeviceMember { if (input.kinds[position] === 59 /* 'role' */) { return readRole(); } else if (input.kinds[position] === 58 /* 'revision' */) { return readRevisions(); } else if (input.kinds[position] === 53 /* 'port' */) { return readPortDeclaration(); } else if (input.kinds[position] === 40 /* 'indicator' */) { return readIndicator(); } else if (input.kinds[position] === 43 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
+function readDeviceMember(): DeviceMember { if (input.kinds[position] === 75 /* 'role' */) { return readRole(); } else if (input.kinds[position] === 74 /* 'revision' */) { return readRevisions(); } else if (input.kinds[position] === 68 /* 'port' */) { return readPortDeclaration(); } else if (input.kinds[position] === 52 /* 'indicator' */) { return readIndicator(); } else if (input.kinds[position] === 56 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
 
 function readRole(): Role {
   const start = input.starts[position] as number;
   let role: Word | undefined;
-  skip(59 /* 'role' */);
+  skip(75 /* 'role' */);
 role = readWord();
   return { type: 'Role', start, end: input.ends[position - 1] ?? 0, role };
 }
@@ -695,7 +786,7 @@ role = readWord();
 function readRevisions(): Revisions {
   const start = input.starts[position] as number;
   const names: (Name)[] = [];
-  skip(58 /* 'revision' */);
+  skip(74 /* 'revision' */);
 names.push(readName());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 names.push(readName()); }
@@ -706,7 +797,7 @@ function readIndicator(): Indicator {
   const start = input.starts[position] as number;
   let name: Name | undefined;
   let text: Text | undefined;
-  skip(40 /* 'indicator' */);
+  skip(52 /* 'indicator' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { text = readText(); }
   return { type: 'Indicator', start, end: input.ends[position - 1] ?? 0, name, text };
@@ -715,7 +806,7 @@ if (input.kinds[position] === 6 /* STRING */) { text = readText(); }
 function readMark(): Mark {
   const start = input.starts[position] as number;
   let text: Text | undefined;
-  skip(43 /* 'mark' */);
+  skip(56 /* 'mark' */);
 text = readText();
   return { type: 'Mark', start, end: input.ends[position - 1] ?? 0, text };
 }
@@ -726,24 +817,24 @@ function readPortDeclaration(): PortDeclaration {
   let label: Text | undefined;
   let kind: Word | undefined;
   const properties: (PortProperty)[] = [];
-  skip(53 /* 'port' */);
+  skip(68 /* 'port' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
 skip(14 /* ':' */);
 kind = readWord();
-if (input.kinds[position] === 78 /* '{' */) { skip(78 /* '{' */);
-while (input.kinds[position] === 41 /* 'load' */ || input.kinds[position] === 24 /* 'capacitance' */ || input.kinds[position] === 70 /* 'terminator' */ || input.kinds[position] === 20 /* 'bias' */ || input.kinds[position] === 55 /* 'reserved' */ || input.kinds[position] === 73 /* 'twin' */ || input.kinds[position] === 63 /* 'speaks' */ || input.kinds[position] === 52 /* 'polarity' */ || input.kinds[position] === 15 /* 'address' */ || input.kinds[position] === 54 /* 'rates' */ || input.kinds[position] === 33 /* 'edge' */ || input.kinds[position] === 68 /* 'terminals' */) { properties.push(readPortProperty()); }
-skip(79 /* '}' */); }
+if (input.kinds[position] === 96 /* '{' */) { skip(96 /* '{' */);
+while (input.kinds[position] === 54 /* 'load' */ || input.kinds[position] === 29 /* 'capacitance' */ || input.kinds[position] === 87 /* 'terminator' */ || input.kinds[position] === 23 /* 'bias' */ || input.kinds[position] === 71 /* 'reserved' */ || input.kinds[position] === 90 /* 'twin' */ || input.kinds[position] === 61 /* 'normally' */ || input.kinds[position] === 44 /* 'expects' */ || input.kinds[position] === 19 /* 'at' */ || input.kinds[position] === 79 /* 'speaks' */ || input.kinds[position] === 67 /* 'polarity' */ || input.kinds[position] === 17 /* 'address' */ || input.kinds[position] === 69 /* 'rates' */ || input.kinds[position] === 43 /* 'edge' */ || input.kinds[position] === 82 /* 'supplies' */ || input.kinds[position] === 41 /* 'draws' */ || input.kinds[position] === 70 /* 'reads' */ || input.kinds[position] === 85 /* 'terminals' */) { properties.push(readPortProperty()); }
+skip(97 /* '}' */); }
   return { type: 'PortDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, kind, properties };
 }
 
-function readPortProperty(): PortProperty { if (input.kinds[position] === 68 /* 'terminals' */) { return readTerminals(); } else if (input.kinds[position] === 63 /* 'speaks' */) { return readSpeaks(); } else if (input.kinds[position] === 52 /* 'polarity' */) { return readPolarity(); } else if (input.kinds[position] === 41 /* 'load' */) { return readLoad(); } else if (input.kinds[position] === 24 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 70 /* 'terminator' */) { return readPortTerminator(); } else if (input.kinds[position] === 20 /* 'bias' */) { return readPortBias(); } else if (input.kinds[position] === 15 /* 'address' */) { return readPortAddress(); } else if (input.kinds[position] === 54 /* 'rates' */) { return readRates(); } else if (input.kinds[position] === 33 /* 'edge' */) { return readEdge(); } else if (input.kinds[position] === 55 /* 'reserved' */) { return readReserved(); } else if (input.kinds[position] === 73 /* 'twin' */) { return readTwin(); } else { stop(); } return stop(); }
+function readPortProperty(): PortProperty { if (input.kinds[position] === 85 /* 'terminals' */) { return readTerminals(); } else if (input.kinds[position] === 79 /* 'speaks' */) { return readSpeaks(); } else if (input.kinds[position] === 67 /* 'polarity' */) { return readPolarity(); } else if (input.kinds[position] === 54 /* 'load' */) { return readLoad(); } else if (input.kinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 87 /* 'terminator' */) { return readPortTerminator(); } else if (input.kinds[position] === 23 /* 'bias' */) { return readPortBias(); } else if (input.kinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (input.kinds[position] === 69 /* 'rates' */) { return readRates(); } else if (input.kinds[position] === 43 /* 'edge' */) { return readEdge(); } else if (input.kinds[position] === 71 /* 'reserved' */) { return readReserved(); } else if (input.kinds[position] === 90 /* 'twin' */) { return readTwin(); } else if (input.kinds[position] === 82 /* 'supplies' */) { return readSupplies(); } else if (input.kinds[position] === 41 /* 'draws' */) { return readDraws(); } else if (input.kinds[position] === 61 /* 'normally' */) { return readNormally(); } else if (input.kinds[position] === 44 /* 'expects' */) { return readExpects(); } else if (input.kinds[position] === 19 /* 'at' */) { return readAtMost(); } else if (input.kinds[position] === 70 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
 
 function readTerminals(): Terminals {
   const start = input.starts[position] as number;
   const terminals: (Terminal)[] = [];
-  skip(68 /* 'terminals' */);
-do { terminals.push(readTerminal()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 60 /* 'shield' */ || input.kinds[position] === 27 /* 'common' */);
+  skip(85 /* 'terminals' */);
+do { terminals.push(readTerminal()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 76 /* 'shield' */ || input.kinds[position] === 35 /* 'common' */);
   return { type: 'Terminals', start, end: input.ends[position - 1] ?? 0, terminals };
 }
 
@@ -751,7 +842,7 @@ function readTerminal(): Terminal {
   const start = input.starts[position] as number;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let mark: Text | undefined;
-  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 60 /* 'shield' */) { role = keyword(60 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 27 /* 'common' */) { role = keyword(27 /* 'common' */, 'common'); } else { stop(); }
+  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 76 /* 'shield' */) { role = keyword(76 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
 mark = readText();
   return { type: 'Terminal', start, end: input.ends[position - 1] ?? 0, role, mark };
 }
@@ -759,7 +850,7 @@ mark = readText();
 function readSpeaks(): Speaks {
   const start = input.starts[position] as number;
   const kinds: (Word)[] = [];
-  skip(63 /* 'speaks' */);
+  skip(79 /* 'speaks' */);
 kinds.push(readWord());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 kinds.push(readWord()); }
@@ -769,7 +860,7 @@ kinds.push(readWord()); }
 function readPolarity(): Polarity {
   const start = input.starts[position] as number;
   let value: Word | undefined;
-  skip(52 /* 'polarity' */);
+  skip(67 /* 'polarity' */);
 value = readWord();
   return { type: 'Polarity', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -778,7 +869,7 @@ function readLoad(): Load {
   const start = input.starts[position] as number;
   let numerator: number | undefined;
   let denominator: number | undefined;
-  skip(41 /* 'load' */);
+  skip(54 /* 'load' */);
 numerator = decimal(3 /* NUMBER */);
 if (input.kinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 denominator = decimal(3 /* NUMBER */); }
@@ -790,10 +881,10 @@ function readPortTerminator(): PortTerminator {
   let means: 'switch' | 'fixed' | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(70 /* 'terminator' */);
-if (input.kinds[position] === 66 /* 'switch' */) { means = keyword(66 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 34 /* 'fixed' */) { means = keyword(34 /* 'fixed' */, 'fixed'); } else { stop(); }
+  skip(87 /* 'terminator' */);
+if (input.kinds[position] === 83 /* 'switch' */) { means = keyword(83 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 45 /* 'fixed' */) { means = keyword(45 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistance = readQuantity();
-if (input.kinds[position] === 25 /* 'capacitor' */) { skip(25 /* 'capacitor' */);
+if (input.kinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); }
   return { type: 'PortTerminator', start, end: input.ends[position - 1] ?? 0, means, resistance, capacitance };
 }
@@ -803,8 +894,8 @@ function readPortBias(): PortBias {
   let needed = false;
   let means: 'switch' | 'fixed' | undefined;
   let resistors: BiasResistors | undefined;
-  skip(20 /* 'bias' */);
-if (input.kinds[position] === 44 /* 'needed' */) { keyword(44 /* 'needed' */, 'needed'); needed = true; } else if (input.kinds[position] === 66 /* 'switch' */ || input.kinds[position] === 34 /* 'fixed' */) { if (input.kinds[position] === 66 /* 'switch' */) { means = keyword(66 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 34 /* 'fixed' */) { means = keyword(34 /* 'fixed' */, 'fixed'); } else { stop(); }
+  skip(23 /* 'bias' */);
+if (input.kinds[position] === 58 /* 'needed' */) { keyword(58 /* 'needed' */, 'needed'); needed = true; } else if (input.kinds[position] === 83 /* 'switch' */ || input.kinds[position] === 45 /* 'fixed' */) { if (input.kinds[position] === 83 /* 'switch' */) { means = keyword(83 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 45 /* 'fixed' */) { means = keyword(45 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistors = readBiasResistors(); } else { stop(); }
   return { type: 'PortBias', start, end: input.ends[position - 1] ?? 0, needed, means, resistors };
 }
@@ -815,12 +906,12 @@ function readBiasResistors(): BiasResistors {
   let down: Quantity | undefined;
   let supply: Quantity | undefined;
   up = readQuantity();
-if (input.kinds[position] === 72 /* 'to' */) { skip(72 /* 'to' */);
+if (input.kinds[position] === 89 /* 'to' */) { skip(89 /* 'to' */);
 skip(8 /* '+' */);
 down = readQuantity();
-skip(72 /* 'to' */);
+skip(89 /* 'to' */);
 skip(10 /* '-' */); }
-if (input.kinds[position] === 61 /* 'source' */) { skip(61 /* 'source' */);
+if (input.kinds[position] === 77 /* 'source' */) { skip(77 /* 'source' */);
 supply = readQuantity(); }
   return { type: 'BiasResistors', start, end: input.ends[position - 1] ?? 0, up, down, supply };
 }
@@ -832,12 +923,12 @@ function readPortAddress(): PortAddress {
   let high: Integer | undefined;
   let positions: Integer | undefined;
   const coding: (Word)[] = [];
-  skip(15 /* 'address' */);
+  skip(17 /* 'address' */);
 means = readWord();
 if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */) { low = readInteger();
 skip(12 /* '..' */);
 high = readInteger(); }
-if (input.kinds[position] === 47 /* 'of' */) { skip(47 /* 'of' */);
+if (input.kinds[position] === 62 /* 'of' */) { skip(62 /* 'of' */);
 positions = readInteger(); }
 while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { coding.push(readWord()); }
   return { type: 'PortAddress', start, end: input.ends[position - 1] ?? 0, means, low, high, positions, coding };
@@ -846,7 +937,7 @@ while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HY
 function readRates(): Rates {
   const start = input.starts[position] as number;
   const rates: (Quantity)[] = [];
-  skip(54 /* 'rates' */);
+  skip(69 /* 'rates' */);
 rates.push(readQuantity());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 rates.push(readQuantity()); }
@@ -856,7 +947,7 @@ rates.push(readQuantity()); }
 function readEdge(): Edge {
   const start = input.starts[position] as number;
   let time: Quantity | undefined;
-  skip(33 /* 'edge' */);
+  skip(43 /* 'edge' */);
 time = readQuantity();
   return { type: 'Edge', start, end: input.ends[position - 1] ?? 0, time };
 }
@@ -865,8 +956,8 @@ function readReserved(): Reserved {
   const start = input.starts[position] as number;
   const revisions: (Name)[] = [];
   let reason: Text | undefined;
-  skip(55 /* 'reserved' */);
-if (input.kinds[position] === 39 /* 'in' */) { skip(39 /* 'in' */);
+  skip(71 /* 'reserved' */);
+if (input.kinds[position] === 51 /* 'in' */) { skip(51 /* 'in' */);
 revisions.push(readName());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 revisions.push(readName()); } }
@@ -878,11 +969,90 @@ function readTwin(): Twin {
   const start = input.starts[position] as number;
   let port: Name | undefined;
   let reason: Text | undefined;
-  skip(73 /* 'twin' */);
-skip(47 /* 'of' */);
+  skip(90 /* 'twin' */);
+skip(62 /* 'of' */);
 port = readName();
 if (input.kinds[position] === 6 /* STRING */) { reason = readText(); }
   return { type: 'Twin', start, end: input.ends[position - 1] ?? 0, port, reason };
+}
+
+function readSupplies(): Supplies {
+  const start = input.starts[position] as number;
+  let voltage: Quantity | undefined;
+  let form: Word | undefined;
+  let tolerance: Quantity | undefined;
+  let limit: Quantity | undefined;
+  let marked: Integer | undefined;
+  skip(82 /* 'supplies' */);
+voltage = readQuantity();
+if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
+if (input.kinds[position] === 95 /* 'within' */) { skip(95 /* 'within' */);
+tolerance = readQuantity(); }
+if (input.kinds[position] === 53 /* 'limit' */) { skip(53 /* 'limit' */);
+limit = readQuantity(); }
+if (input.kinds[position] === 32 /* 'class' */) { skip(32 /* 'class' */);
+marked = readInteger(); }
+  return { type: 'Supplies', start, end: input.ends[position - 1] ?? 0, voltage, form, tolerance, limit, marked };
+}
+
+function readDraws(): Draws {
+  const start = input.starts[position] as number;
+  let amount: Quantity | undefined;
+  let form: Word | undefined;
+  let low: Quantity | undefined;
+  let high: Quantity | undefined;
+  skip(41 /* 'draws' */);
+amount = readQuantity();
+if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
+if (input.kinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
+low = readQuantity(); }
+if (input.kinds[position] === 21 /* 'below' */) { skip(21 /* 'below' */);
+high = readQuantity(); }
+  return { type: 'Draws', start, end: input.ends[position - 1] ?? 0, amount, form, low, high };
+}
+
+function readNormally(): Normally {
+  const start = input.starts[position] as number;
+  let state: 'closed' | 'open' | undefined;
+  skip(61 /* 'normally' */);
+if (input.kinds[position] === 33 /* 'closed' */) { state = keyword(33 /* 'closed' */, 'closed'); } else if (input.kinds[position] === 65 /* 'open' */) { state = keyword(65 /* 'open' */, 'open'); } else { stop(); }
+  return { type: 'Normally', start, end: input.ends[position - 1] ?? 0, state };
+}
+
+function readExpects(): Expects {
+  const start = input.starts[position] as number;
+  let resistance: Quantity | undefined;
+  skip(44 /* 'expects' */);
+skip(73 /* 'resistor' */);
+resistance = readQuantity();
+  return { type: 'Expects', start, end: input.ends[position - 1] ?? 0, resistance };
+}
+
+function readAtMost(): AtMost {
+  const start = input.starts[position] as number;
+  let amount: Quantity | undefined;
+  let contacts = false;
+  let cable = false;
+  skip(19 /* 'at' */);
+skip(57 /* 'most' */);
+amount = readQuantity();
+if (input.kinds[position] === 37 /* 'contacts' */) { keyword(37 /* 'contacts' */, 'contacts'); contacts = true; } else if (input.kinds[position] === 62 /* 'of' */) { skip(62 /* 'of' */);
+keyword(28 /* 'cable' */, 'cable'); cable = true; } else { stop(); }
+  return { type: 'AtMost', start, end: input.ends[position - 1] ?? 0, amount, contacts, cable };
+}
+
+function readReads(): Reads {
+  const start = input.starts[position] as number;
+  let meaning: Word | undefined;
+  let low: Quantity | undefined;
+  let high: Quantity | undefined;
+  skip(70 /* 'reads' */);
+meaning = readWord();
+if (input.kinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
+low = readQuantity(); }
+if (input.kinds[position] === 21 /* 'below' */) { skip(21 /* 'below' */);
+high = readQuantity(); }
+  return { type: 'Reads', start, end: input.ends[position - 1] ?? 0, meaning, low, high };
 }
 
 function readStoreDeclaration(): StoreDeclaration {
@@ -891,17 +1061,17 @@ function readStoreDeclaration(): StoreDeclaration {
   let continued = false;
   let label: Text | undefined;
   const members: (StoreMember)[] = [];
-  skip(65 /* 'store' */);
+  skip(81 /* 'store' */);
 name = readName();
-if (input.kinds[position] === 29 /* 'continued' */) { keyword(29 /* 'continued' */, 'continued'); continued = true; }
+if (input.kinds[position] === 38 /* 'continued' */) { keyword(38 /* 'continued' */, 'continued'); continued = true; }
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-skip(78 /* '{' */);
-while (input.kinds[position] === 46 /* 'node' */ || input.kinds[position] === 45 /* 'network' */ || input.kinds[position] === 22 /* 'bus' */ || input.kinds[position] === 77 /* 'waive' */) { members.push(readStoreMember()); }
-skip(79 /* '}' */);
+skip(96 /* '{' */);
+while (input.kinds[position] === 60 /* 'node' */ || input.kinds[position] === 59 /* 'network' */ || input.kinds[position] === 27 /* 'bus' */ || input.kinds[position] === 94 /* 'waive' */) { members.push(readStoreMember()); }
+skip(97 /* '}' */);
   return { type: 'StoreDeclaration', start, end: input.ends[position - 1] ?? 0, name, continued, label, members };
 }
 
-function readStoreMember(): StoreMember { if (input.kinds[position] === 46 /* 'node' */) { return readNodeDeclaration(); } else if (input.kinds[position] === 45 /* 'network' */) { return readNetworkDeclaration(); } else if (input.kinds[position] === 22 /* 'bus' */) { return readBusDeclaration(); } else if (input.kinds[position] === 77 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readStoreMember(): StoreMember { if (input.kinds[position] === 60 /* 'node' */) { return readNodeDeclaration(); } else if (input.kinds[position] === 59 /* 'network' */) { return readNetworkDeclaration(); } else if (input.kinds[position] === 27 /* 'bus' */) { return readBusDeclaration(); } else if (input.kinds[position] === 94 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readNodeDeclaration(): NodeDeclaration {
   const start = input.starts[position] as number;
@@ -909,12 +1079,12 @@ function readNodeDeclaration(): NodeDeclaration {
   let label: Text | undefined;
   let device: Name | undefined;
   let revision: Name | undefined;
-  skip(46 /* 'node' */);
+  skip(60 /* 'node' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
 if (input.kinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-if (input.kinds[position] === 58 /* 'revision' */) { skip(58 /* 'revision' */);
+if (input.kinds[position] === 74 /* 'revision' */) { skip(74 /* 'revision' */);
 revision = readName(); }
   return { type: 'NodeDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, device, revision };
 }
@@ -924,14 +1094,14 @@ function readNetworkDeclaration(): NetworkDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   const members: (NetworkMember)[] = [];
-  skip(45 /* 'network' */);
+  skip(59 /* 'network' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-skip(78 /* '{' */);
+skip(96 /* '{' */);
 if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 6 /* STRING */) { members.push(readNetworkMember());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 members.push(readNetworkMember()); } }
-skip(79 /* '}' */);
+skip(97 /* '}' */);
   return { type: 'NetworkDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, members };
 }
 
@@ -940,7 +1110,7 @@ function readNetworkMember(): NetworkMember {
   let node: Name | undefined;
   let address: Integer | undefined;
   node = readName();
-if (input.kinds[position] === 15 /* 'address' */) { skip(15 /* 'address' */);
+if (input.kinds[position] === 17 /* 'address' */) { skip(17 /* 'address' */);
 address = readInteger(); }
   return { type: 'NetworkMember', start, end: input.ends[position - 1] ?? 0, node, address };
 }
@@ -950,11 +1120,11 @@ function readWaiver(): Waiver {
   let rule: Word | undefined;
   let at: LandingReference | undefined;
   let reason: Text | undefined;
-  skip(77 /* 'waive' */);
+  skip(94 /* 'waive' */);
 rule = readWord();
-if (input.kinds[position] === 17 /* 'at' */) { skip(17 /* 'at' */);
+if (input.kinds[position] === 19 /* 'at' */) { skip(19 /* 'at' */);
 at = readLandingReference(); }
-if (input.kinds[position] === 18 /* 'because' */) { skip(18 /* 'because' */);
+if (input.kinds[position] === 20 /* 'because' */) { skip(20 /* 'because' */);
 reason = readText(); }
   return { type: 'Waiver', start, end: input.ends[position - 1] ?? 0, rule, at, reason };
 }
@@ -968,27 +1138,27 @@ function readBusDeclaration(): BusDeclaration {
   let format: Format | undefined;
   let cable: Name | undefined;
   const statements: (BusStatement)[] = [];
-  skip(22 /* 'bus' */);
+  skip(27 /* 'bus' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
 skip(14 /* ':' */);
 kind = readWord();
 if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { rate = readQuantity(); }
 if (input.kinds[position] === 2 /* FRAMING */) { format = readFormat(); }
-if (input.kinds[position] === 49 /* 'on' */) { skip(49 /* 'on' */);
+if (input.kinds[position] === 64 /* 'on' */) { skip(64 /* 'on' */);
 cable = readName(); }
-skip(78 /* '{' */);
-while (input.kinds[position] === 60 /* 'shield' */ || input.kinds[position] === 20 /* 'bias' */ || input.kinds[position] === 77 /* 'waive' */ || input.kinds[position] === 67 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */ || input.kinds[position] === 16 /* 'ambient' */ || input.kinds[position] === 36 /* 'from' */ || input.kinds[position] === 26 /* 'colours' */) { statements.push(readBusStatement()); }
-skip(79 /* '}' */);
+skip(96 /* '{' */);
+while (input.kinds[position] === 76 /* 'shield' */ || input.kinds[position] === 23 /* 'bias' */ || input.kinds[position] === 94 /* 'waive' */ || input.kinds[position] === 84 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */ || input.kinds[position] === 18 /* 'ambient' */ || input.kinds[position] === 47 /* 'from' */ || input.kinds[position] === 34 /* 'colours' */) { statements.push(readBusStatement()); }
+skip(97 /* '}' */);
   return { type: 'BusDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, kind, rate, format, cable, statements };
 }
 
-function readBusStatement(): BusStatement { if (input.kinds[position] === 36 /* 'from' */) { return readFrom(); } else if (input.kinds[position] === 67 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { return readRun(); } else if (input.kinds[position] === 60 /* 'shield' */) { return readBusShield(); } else if (input.kinds[position] === 20 /* 'bias' */) { return readBusBias(); } else if (input.kinds[position] === 16 /* 'ambient' */) { return readAmbient(); } else if (input.kinds[position] === 26 /* 'colours' */) { return readBusColours(); } else if (input.kinds[position] === 77 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readBusStatement(): BusStatement { if (input.kinds[position] === 47 /* 'from' */) { return readFrom(); } else if (input.kinds[position] === 84 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { return readRun(); } else if (input.kinds[position] === 76 /* 'shield' */) { return readBusShield(); } else if (input.kinds[position] === 23 /* 'bias' */) { return readBusBias(); } else if (input.kinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (input.kinds[position] === 34 /* 'colours' */) { return readBusColours(); } else if (input.kinds[position] === 94 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readFrom(): From {
   const start = input.starts[position] as number;
   let landing: Landing | undefined;
-  skip(36 /* 'from' */);
+  skip(47 /* 'from' */);
 landing = readLanding();
   return { type: 'From', start, end: input.ends[position - 1] ?? 0, landing };
 }
@@ -999,20 +1169,20 @@ function readRun(): Run {
   let length: Quantity | undefined;
   const options: (RunOption)[] = [];
   let landing: Landing | undefined;
-  if (input.kinds[position] === 67 /* 'tap' */) { keyword(67 /* 'tap' */, 'tap'); tap = true; }
+  if (input.kinds[position] === 84 /* 'tap' */) { keyword(84 /* 'tap' */, 'tap'); tap = true; }
 length = readQuantity();
-while (input.kinds[position] === 62 /* 'spare' */ || input.kinds[position] === 19 /* 'beside' */ || input.kinds[position] === 49 /* 'on' */ || input.kinds[position] === 21 /* 'built' */) { options.push(readRunOption()); }
-if (input.kinds[position] === 72 /* 'to' */) { skip(72 /* 'to' */);
+while (input.kinds[position] === 78 /* 'spare' */ || input.kinds[position] === 22 /* 'beside' */ || input.kinds[position] === 64 /* 'on' */ || input.kinds[position] === 26 /* 'built' */ || input.kinds[position] === 48 /* 'fuse' */) { options.push(readRunOption()); }
+if (input.kinds[position] === 89 /* 'to' */) { skip(89 /* 'to' */);
 landing = readLanding(); }
   return { type: 'Run', start, end: input.ends[position - 1] ?? 0, tap, length, options, landing };
 }
 
-function readRunOption(): RunOption { if (input.kinds[position] === 49 /* 'on' */) { return readOnCable(); } else if (input.kinds[position] === 21 /* 'built' */) { return readBuilt(); } else if (input.kinds[position] === 62 /* 'spare' */) { return readSpare(); } else if (input.kinds[position] === 19 /* 'beside' */) { return readBesideMains(); } else { stop(); } return stop(); }
+function readRunOption(): RunOption { if (input.kinds[position] === 64 /* 'on' */) { return readOnCable(); } else if (input.kinds[position] === 26 /* 'built' */) { return readBuilt(); } else if (input.kinds[position] === 78 /* 'spare' */) { return readSpare(); } else if (input.kinds[position] === 22 /* 'beside' */) { return readBesideMains(); } else if (input.kinds[position] === 48 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
 
 function readOnCable(): OnCable {
   const start = input.starts[position] as number;
   let cable: Name | undefined;
-  skip(49 /* 'on' */);
+  skip(64 /* 'on' */);
 cable = readName();
   return { type: 'OnCable', start, end: input.ends[position - 1] ?? 0, cable };
 }
@@ -1020,7 +1190,7 @@ cable = readName();
 function readBuilt(): Built {
   const start = input.starts[position] as number;
   let length: Quantity | undefined;
-  skip(21 /* 'built' */);
+  skip(26 /* 'built' */);
 length = readQuantity();
   return { type: 'Built', start, end: input.ends[position - 1] ?? 0, length };
 }
@@ -1028,16 +1198,24 @@ length = readQuantity();
 function readSpare(): Spare {
   const start = input.starts[position] as number;
   let spare = false;
-  keyword(62 /* 'spare' */, 'spare'); spare = true;
+  keyword(78 /* 'spare' */, 'spare'); spare = true;
   return { type: 'Spare', start, end: input.ends[position - 1] ?? 0, spare };
 }
 
 function readBesideMains(): BesideMains {
   const start = input.starts[position] as number;
   let mains = false;
-  skip(19 /* 'beside' */);
-keyword(42 /* 'mains' */, 'mains'); mains = true;
+  skip(22 /* 'beside' */);
+keyword(55 /* 'mains' */, 'mains'); mains = true;
   return { type: 'BesideMains', start, end: input.ends[position - 1] ?? 0, mains };
+}
+
+function readFuse(): Fuse {
+  const start = input.starts[position] as number;
+  let current: Quantity | undefined;
+  skip(48 /* 'fuse' */);
+current = readQuantity();
+  return { type: 'Fuse', start, end: input.ends[position - 1] ?? 0, current };
 }
 
 function readLanding(): Landing {
@@ -1048,23 +1226,23 @@ function readLanding(): Landing {
   let label: Text | undefined;
   let device: Name | undefined;
   const properties: (LandingProperty)[] = [];
-  if (input.kinds[position] === 64 /* 'splice' */) { skip(64 /* 'splice' */);
+  if (input.kinds[position] === 80 /* 'splice' */) { skip(80 /* 'splice' */);
 splice = readName(); } else if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 6 /* STRING */) { node = readName();
 if (input.kinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
 port = readName(); } } else { stop(); }
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
 if (input.kinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-while (input.kinds[position] === 69 /* 'terminate' */ || input.kinds[position] === 66 /* 'switch' */ || input.kinds[position] === 30 /* 'crossed' */ || input.kinds[position] === 15 /* 'address' */ || input.kinds[position] === 58 /* 'revision' */ || (input.kinds[position] === 60 /* 'shield' */ && (input.kinds[position + 1] === 71 /* 'through' */ || input.kinds[position + 1] === 50 /* 'open' */ || input.kinds[position + 1] === 35 /* 'floating' */))) { properties.push(readLandingProperty()); }
+while (input.kinds[position] === 86 /* 'terminate' */ || input.kinds[position] === 83 /* 'switch' */ || input.kinds[position] === 39 /* 'crossed' */ || input.kinds[position] === 24 /* 'breaks' */ || input.kinds[position] === 16 /* 'across' */ || input.kinds[position] === 17 /* 'address' */ || input.kinds[position] === 74 /* 'revision' */ || (input.kinds[position] === 76 /* 'shield' */ && (input.kinds[position + 1] === 88 /* 'through' */ || input.kinds[position + 1] === 65 /* 'open' */ || input.kinds[position + 1] === 46 /* 'floating' */))) { properties.push(readLandingProperty()); }
   return { type: 'Landing', start, end: input.ends[position - 1] ?? 0, splice, node, port, label, device, properties };
 }
 
-function readLandingProperty(): LandingProperty { if (input.kinds[position] === 15 /* 'address' */) { return readLandingAddress(); } else if (input.kinds[position] === 69 /* 'terminate' */) { return readTerminate(); } else if (input.kinds[position] === 66 /* 'switch' */) { return readSwitchOff(); } else if (input.kinds[position] === 30 /* 'crossed' */) { return readCrossed(); } else if (input.kinds[position] === 60 /* 'shield' */) { return readLandingShield(); } else if (input.kinds[position] === 58 /* 'revision' */) { return readLandingRevision(); } else { stop(); } return stop(); }
+function readLandingProperty(): LandingProperty { if (input.kinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (input.kinds[position] === 86 /* 'terminate' */) { return readTerminate(); } else if (input.kinds[position] === 83 /* 'switch' */) { return readSwitchOff(); } else if (input.kinds[position] === 39 /* 'crossed' */) { return readCrossed(); } else if (input.kinds[position] === 76 /* 'shield' */) { return readLandingShield(); } else if (input.kinds[position] === 74 /* 'revision' */) { return readLandingRevision(); } else if (input.kinds[position] === 24 /* 'breaks' */) { return readBreaks(); } else if (input.kinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
 
 function readLandingAddress(): LandingAddress {
   const start = input.starts[position] as number;
   let address: Integer | undefined;
-  skip(15 /* 'address' */);
+  skip(17 /* 'address' */);
 address = readInteger();
   return { type: 'LandingAddress', start, end: input.ends[position - 1] ?? 0, address };
 }
@@ -1074,10 +1252,10 @@ function readTerminate(): Terminate {
   let switched = false;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(69 /* 'terminate' */);
-if (input.kinds[position] === 66 /* 'switch' */) { keyword(66 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 57 /* 'resistor' */) { skip(57 /* 'resistor' */);
+  skip(86 /* 'terminate' */);
+if (input.kinds[position] === 83 /* 'switch' */) { keyword(83 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 73 /* 'resistor' */) { skip(73 /* 'resistor' */);
 resistance = readQuantity();
-if (input.kinds[position] === 25 /* 'capacitor' */) { skip(25 /* 'capacitor' */);
+if (input.kinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); } } else { stop(); }
   return { type: 'Terminate', start, end: input.ends[position - 1] ?? 0, switched, resistance, capacitance };
 }
@@ -1085,32 +1263,53 @@ capacitance = readQuantity(); } } else { stop(); }
 function readSwitchOff(): SwitchOff {
   const start = input.starts[position] as number;
   let off = false;
-  skip(66 /* 'switch' */);
-keyword(48 /* 'off' */, 'off'); off = true;
+  skip(83 /* 'switch' */);
+keyword(63 /* 'off' */, 'off'); off = true;
   return { type: 'SwitchOff', start, end: input.ends[position - 1] ?? 0, off };
 }
 
 function readCrossed(): Crossed {
   const start = input.starts[position] as number;
   let crossed = false;
-  keyword(30 /* 'crossed' */, 'crossed'); crossed = true;
+  keyword(39 /* 'crossed' */, 'crossed'); crossed = true;
   return { type: 'Crossed', start, end: input.ends[position - 1] ?? 0, crossed };
 }
 
 function readLandingShield(): LandingShield {
   const start = input.starts[position] as number;
   let treatment: 'through' | 'open' | 'floating' | undefined;
-  skip(60 /* 'shield' */);
-if (input.kinds[position] === 71 /* 'through' */) { treatment = keyword(71 /* 'through' */, 'through'); } else if (input.kinds[position] === 50 /* 'open' */) { treatment = keyword(50 /* 'open' */, 'open'); } else if (input.kinds[position] === 35 /* 'floating' */) { treatment = keyword(35 /* 'floating' */, 'floating'); } else { stop(); }
+  skip(76 /* 'shield' */);
+if (input.kinds[position] === 88 /* 'through' */) { treatment = keyword(88 /* 'through' */, 'through'); } else if (input.kinds[position] === 65 /* 'open' */) { treatment = keyword(65 /* 'open' */, 'open'); } else if (input.kinds[position] === 46 /* 'floating' */) { treatment = keyword(46 /* 'floating' */, 'floating'); } else { stop(); }
   return { type: 'LandingShield', start, end: input.ends[position - 1] ?? 0, treatment };
 }
 
 function readLandingRevision(): LandingRevision {
   const start = input.starts[position] as number;
   let revision: Name | undefined;
-  skip(58 /* 'revision' */);
+  skip(74 /* 'revision' */);
 revision = readName();
   return { type: 'LandingRevision', start, end: input.ends[position - 1] ?? 0, revision };
+}
+
+function readBreaks(): Breaks {
+  const start = input.starts[position] as number;
+  let conductor: '+' | '-' | undefined;
+  let bridge: Quantity | undefined;
+  skip(24 /* 'breaks' */);
+if (input.kinds[position] === 8 /* '+' */) { conductor = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { conductor = keyword(10 /* '-' */, '-'); } else { stop(); }
+if (input.kinds[position] === 25 /* 'bridged' */) { skip(25 /* 'bridged' */);
+bridge = readQuantity(); }
+  return { type: 'Breaks', start, end: input.ends[position - 1] ?? 0, conductor, bridge };
+}
+
+function readAcross(): Across {
+  const start = input.starts[position] as number;
+  let across = false;
+  let through: Quantity | undefined;
+  keyword(16 /* 'across' */, 'across'); across = true;
+if (input.kinds[position] === 88 /* 'through' */) { skip(88 /* 'through' */);
+through = readQuantity(); }
+  return { type: 'Across', start, end: input.ends[position - 1] ?? 0, across, through };
 }
 
 function readLandingReference(): LandingReference {
@@ -1126,9 +1325,9 @@ port = readName(); }
 function readBusShield(): BusShield {
   const start = input.starts[position] as number;
   let at: LandingReference | undefined;
-  skip(60 /* 'shield' */);
-skip(32 /* 'earthed' */);
-skip(17 /* 'at' */);
+  skip(76 /* 'shield' */);
+skip(42 /* 'earthed' */);
+skip(19 /* 'at' */);
 at = readLandingReference();
   return { type: 'BusShield', start, end: input.ends[position - 1] ?? 0, at };
 }
@@ -1138,17 +1337,17 @@ function readBusBias(): BusBias {
   let at: LandingReference | undefined;
   let switched = false;
   let resistors: BiasResistors | undefined;
-  skip(20 /* 'bias' */);
-skip(17 /* 'at' */);
+  skip(23 /* 'bias' */);
+skip(19 /* 'at' */);
 at = readLandingReference();
-if (input.kinds[position] === 66 /* 'switch' */) { keyword(66 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
+if (input.kinds[position] === 83 /* 'switch' */) { keyword(83 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
   return { type: 'BusBias', start, end: input.ends[position - 1] ?? 0, at, switched, resistors };
 }
 
 function readAmbient(): Ambient {
   const start = input.starts[position] as number;
   let temperature: Quantity | undefined;
-  skip(16 /* 'ambient' */);
+  skip(18 /* 'ambient' */);
 temperature = readQuantity();
   return { type: 'Ambient', start, end: input.ends[position - 1] ?? 0, temperature };
 }
@@ -1156,8 +1355,8 @@ temperature = readQuantity();
 function readBusColours(): BusColours {
   const start = input.starts[position] as number;
   const colours: (ConductorColour)[] = [];
-  skip(26 /* 'colours' */);
-do { colours.push(readConductorColour()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 27 /* 'common' */ || (input.kinds[position] === 10 /* '-' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)) || (input.kinds[position] === 60 /* 'shield' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)));
+  skip(34 /* 'colours' */);
+do { colours.push(readConductorColour()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 35 /* 'common' */ || (input.kinds[position] === 10 /* '-' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)) || (input.kinds[position] === 76 /* 'shield' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)));
   return { type: 'BusColours', start, end: input.ends[position - 1] ?? 0, colours };
 }
 
@@ -1165,7 +1364,7 @@ function readConductorColour(): ConductorColour {
   const start = input.starts[position] as number;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let colour: Word | undefined;
-  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 60 /* 'shield' */) { role = keyword(60 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 27 /* 'common' */) { role = keyword(27 /* 'common' */, 'common'); } else { stop(); }
+  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 76 /* 'shield' */) { role = keyword(76 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
 colour = readWord();
   return { type: 'ConductorColour', start, end: input.ends[position - 1] ?? 0, role, colour };
 }
@@ -1199,7 +1398,7 @@ function readQuantity(): Quantity {
   let feet: string | undefined;
   if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */) { if (input.kinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
 value = decimal(3 /* NUMBER */);
-if (input.kinds[position] === 39 /* 'in' */ || input.kinds[position] === 7 /* '%' */ || (input.kinds[position] === 5 /* ID */ && (input.kinds[position + 1] === 13 /* '/' */ || input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */ || input.kinds[position + 1] === 79 /* '}' */ || input.kinds[position + 1] === 74 /* 'twisted' */ || input.kinds[position + 1] === 75 /* 'untwisted' */ || input.kinds[position + 1] === 60 /* 'shield' */ || input.kinds[position + 1] === 28 /* 'conductor' */ || input.kinds[position + 1] === 37 /* 'impedance' */ || input.kinds[position + 1] === 24 /* 'capacitance' */ || input.kinds[position + 1] === 76 /* 'velocity' */ || input.kinds[position + 1] === 56 /* 'resistance' */ || input.kinds[position + 1] === 26 /* 'colours' */ || input.kinds[position + 1] === 25 /* 'capacitor' */ || input.kinds[position + 1] === 41 /* 'load' */ || input.kinds[position + 1] === 70 /* 'terminator' */ || input.kinds[position + 1] === 20 /* 'bias' */ || input.kinds[position + 1] === 55 /* 'reserved' */ || input.kinds[position + 1] === 73 /* 'twin' */ || input.kinds[position + 1] === 63 /* 'speaks' */ || input.kinds[position + 1] === 52 /* 'polarity' */ || input.kinds[position + 1] === 15 /* 'address' */ || input.kinds[position + 1] === 54 /* 'rates' */ || input.kinds[position + 1] === 33 /* 'edge' */ || input.kinds[position + 1] === 68 /* 'terminals' */ || input.kinds[position + 1] === 72 /* 'to' */ || input.kinds[position + 1] === 61 /* 'source' */ || input.kinds[position + 1] === 9 /* ',' */ || input.kinds[position + 1] === 2 /* FRAMING */ || input.kinds[position + 1] === 49 /* 'on' */ || input.kinds[position + 1] === 78 /* '{' */ || input.kinds[position + 1] === 62 /* 'spare' */ || input.kinds[position + 1] === 19 /* 'beside' */ || input.kinds[position + 1] === 21 /* 'built' */ || input.kinds[position + 1] === 77 /* 'waive' */ || input.kinds[position + 1] === 67 /* 'tap' */ || input.kinds[position + 1] === 10 /* '-' */ || input.kinds[position + 1] === 3 /* NUMBER */ || input.kinds[position + 1] === 1 /* FEET_AND_INCHES */ || input.kinds[position + 1] === 16 /* 'ambient' */ || input.kinds[position + 1] === 36 /* 'from' */ || input.kinds[position + 1] === 69 /* 'terminate' */ || input.kinds[position + 1] === 66 /* 'switch' */ || input.kinds[position + 1] === 30 /* 'crossed' */ || input.kinds[position + 1] === 58 /* 'revision' */))) { unit = readUnit(); } } else if (input.kinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
+if (input.kinds[position] === 51 /* 'in' */ || input.kinds[position] === 7 /* '%' */ || (input.kinds[position] === 5 /* ID */ && (input.kinds[position + 1] === 13 /* '/' */ || input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */ || input.kinds[position + 1] === 97 /* '}' */ || input.kinds[position + 1] === 91 /* 'twisted' */ || input.kinds[position + 1] === 92 /* 'untwisted' */ || input.kinds[position + 1] === 76 /* 'shield' */ || input.kinds[position + 1] === 36 /* 'conductor' */ || input.kinds[position + 1] === 49 /* 'impedance' */ || input.kinds[position + 1] === 29 /* 'capacitance' */ || input.kinds[position + 1] === 93 /* 'velocity' */ || input.kinds[position + 1] === 72 /* 'resistance' */ || input.kinds[position + 1] === 34 /* 'colours' */ || input.kinds[position + 1] === 31 /* 'carries' */ || input.kinds[position + 1] === 30 /* 'capacitor' */ || input.kinds[position + 1] === 54 /* 'load' */ || input.kinds[position + 1] === 87 /* 'terminator' */ || input.kinds[position + 1] === 23 /* 'bias' */ || input.kinds[position + 1] === 71 /* 'reserved' */ || input.kinds[position + 1] === 90 /* 'twin' */ || input.kinds[position + 1] === 61 /* 'normally' */ || input.kinds[position + 1] === 44 /* 'expects' */ || input.kinds[position + 1] === 19 /* 'at' */ || input.kinds[position + 1] === 79 /* 'speaks' */ || input.kinds[position + 1] === 67 /* 'polarity' */ || input.kinds[position + 1] === 17 /* 'address' */ || input.kinds[position + 1] === 69 /* 'rates' */ || input.kinds[position + 1] === 43 /* 'edge' */ || input.kinds[position + 1] === 82 /* 'supplies' */ || input.kinds[position + 1] === 41 /* 'draws' */ || input.kinds[position + 1] === 70 /* 'reads' */ || input.kinds[position + 1] === 85 /* 'terminals' */ || input.kinds[position + 1] === 89 /* 'to' */ || input.kinds[position + 1] === 77 /* 'source' */ || input.kinds[position + 1] === 9 /* ',' */ || input.kinds[position + 1] === 95 /* 'within' */ || input.kinds[position + 1] === 53 /* 'limit' */ || input.kinds[position + 1] === 32 /* 'class' */ || input.kinds[position + 1] === 15 /* 'above' */ || input.kinds[position + 1] === 21 /* 'below' */ || input.kinds[position + 1] === 37 /* 'contacts' */ || input.kinds[position + 1] === 62 /* 'of' */ || input.kinds[position + 1] === 2 /* FRAMING */ || input.kinds[position + 1] === 64 /* 'on' */ || input.kinds[position + 1] === 96 /* '{' */ || input.kinds[position + 1] === 78 /* 'spare' */ || input.kinds[position + 1] === 22 /* 'beside' */ || input.kinds[position + 1] === 26 /* 'built' */ || input.kinds[position + 1] === 48 /* 'fuse' */ || input.kinds[position + 1] === 94 /* 'waive' */ || input.kinds[position + 1] === 84 /* 'tap' */ || input.kinds[position + 1] === 10 /* '-' */ || input.kinds[position + 1] === 3 /* NUMBER */ || input.kinds[position + 1] === 1 /* FEET_AND_INCHES */ || input.kinds[position + 1] === 18 /* 'ambient' */ || input.kinds[position + 1] === 47 /* 'from' */ || input.kinds[position + 1] === 86 /* 'terminate' */ || input.kinds[position + 1] === 83 /* 'switch' */ || input.kinds[position + 1] === 39 /* 'crossed' */ || input.kinds[position + 1] === 24 /* 'breaks' */ || input.kinds[position + 1] === 16 /* 'across' */ || input.kinds[position + 1] === 74 /* 'revision' */))) { unit = readUnit(); } } else if (input.kinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
   return { type: 'Quantity', start, end: input.ends[position - 1] ?? 0, negative, value, unit, feet };
 }
 
@@ -1207,7 +1406,7 @@ function readUnit(): Unit {
   const start = input.starts[position] as number;
   let text: string | 'in' | '%' | undefined;
   let per: string | undefined;
-  if (input.kinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (input.kinds[position] === 39 /* 'in' */) { text = keyword(39 /* 'in' */, 'in'); } else if (input.kinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
+  if (input.kinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (input.kinds[position] === 51 /* 'in' */) { text = keyword(51 /* 'in' */, 'in'); } else if (input.kinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
 if (input.kinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 per = word(5 /* ID */); }
   return { type: 'Unit', start, end: input.ends[position - 1] ?? 0, text, per };

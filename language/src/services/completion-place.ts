@@ -59,6 +59,8 @@ function dueAfter(tokens: readonly string[]): Due {
       return { what: 'word', words: ['head', 'node', 'repeater'] };
     case 'polarity':
       return { what: 'word', words: ['required', 'free'] };
+    case 'reads':
+      return { what: 'word', words: ['normal', 'alarm', 'fault'] };
     case ':': {
       const declares = /^"/.test(second) ? tokens.at(-4) : third;
       return { what: declares === 'bus' || declares === 'port' ? 'kind' : 'device' };
@@ -73,6 +75,7 @@ function dueAfter(tokens: readonly string[]): Due {
       break;
   }
   if (/^\d/.test(last)) return unitsAfter(tokens);
+  if (/^\d/.test(second) && (third === 'supplies' || third === 'draws')) return { what: 'word', words: ['dc', 'ac'] };
   return { what: 'nothing' };
 }
 
@@ -102,8 +105,17 @@ const unitsByWord: ReadonlyMap<string, readonly string[]> = new Map([
   ['edge', ['ns', 'us']],
   ['ambient', ['degC', 'degF']],
   ['built', lengths],
+  ['carries', ['A', 'mA']],
+  ['fuse', ['A', 'mA']],
+  ['supplies', ['V']],
+  ['within', ['%']],
+  ['limit', ['A', 'VA', 'W', 'mA']],
+  ['draws', ['A', 'mA', 'W', 'VA']],
+  ['reads', ['kohm', 'ohm']],
+  ['bridged', ['kohm', 'ohm']],
+  ['most', ['ohm', 'kohm']],
 ]);
-const withoutUnit = new Set(['address', 'load', 'pairs', 'kind', 'bus', 'network']);
+const withoutUnit = new Set(['address', 'class', 'load', 'pairs', 'kind', 'bus', 'network']);
 
 function unitsAfter(tokens: readonly string[]): Due {
   const word = statementOf(tokens);
@@ -113,7 +125,13 @@ function unitsAfter(tokens: readonly string[]): Due {
 
 /** The nearest word in front that says what a value is of; undefined where a run starts with its length. */
 function statementOf(tokens: readonly string[]): string | undefined {
-  if (tokens.at(-2) === '.' || tokens.at(-2) === '/') return 'load';
+  const before = tokens.at(-2);
+  if (before === '.' || before === '/') return 'load';
+  // Bounds are of what their statement measures: a resistance that is read, or the voltage of a load.
+  if (before === 'above' || before === 'below') {
+    return tokens.findLast((token) => token === 'reads' || token === 'draws') === 'reads' ? 'reads' : 'supplies';
+  }
+  if (before === 'through') return tokens.at(-3) === 'across' ? 'bridged' : undefined;
   for (let at = tokens.length - 2; at >= 0 && tokens.length - at < 14; at--) {
     const token = tokens[at] as string;
     if (unitsByWord.has(token) || withoutUnit.has(token) || token === 'speaks') {

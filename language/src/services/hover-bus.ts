@@ -1,10 +1,14 @@
 /** What hovers say about a bus, its landings and its runs, all taken from the bus's study. */
 import {
+  amperesText,
+  type Bus,
   type BusStudy,
   endsText,
+  formatAmperes,
   isUnknown,
   kindText,
   type Landing,
+  type LandingColumn,
   type LandingIndex,
   ohms,
   ohmsText,
@@ -12,6 +16,7 @@ import {
   rs485Kinds,
   secondsText,
   summary,
+  viewOf,
   voltsText,
 } from '@fieldpair/shared';
 import { documented } from './hover-catalogue.js';
@@ -33,7 +38,11 @@ export function runFacts(study: BusStudy, run: Run): string[] {
     ? one
     : { nominal: ohms(2 * one.nominal), low: ohms(2 * one.low), high: ohms(2 * one.high) };
   rows.push(`resistance out and back: ${ohmsText(both)}`);
-  rows.push(`delay: ${secondsText(study.runDelay(run))}`);
+  if (run.fuse) rows.push(`fuse in plus where it leaves ${nameOf(run.from)}: ${formatAmperes(run.fuse.value)}`);
+  if (bus.kind === 'supply' && !isUnknown(study.supply)) {
+    rows.push(`current: ${amperesText(study.supply.amperes[run.index] ?? { unknown: 'not computed' })}`);
+  }
+  if (!isTwoWire(bus)) rows.push(`delay: ${secondsText(study.runDelay(run))}`);
   return [...facts, list(rows)];
 }
 
@@ -71,6 +80,10 @@ export function landingFacts(study: BusStudy, landing: Landing): string[] {
     const { [index]: driven } = study.driven;
     if (driven) rows.push(`level that the head drives: ${voltsText(driven)}`);
   }
+  if (isTwoWire(bus)) {
+    rows.push(...viewOf(bus.kind).columns.flatMap((column) => columnRow(study, landing, column)));
+    return [...lines, list(rows)];
+  }
   const delay = study.delay[index];
   if (delay !== undefined) rows.push(`delay from ${literal(bus.landings[0]?.name ?? '')}: ${secondsText(delay)}`);
   return [...lines, list(rows)];
@@ -85,10 +98,28 @@ export function busFacts(study: BusStudy): string[] {
     `loop resistance between the ends: ${ohmsText(study.loopResistance)}`,
   ];
   if (bus.cable) rows.push(`on ${literal(bus.cable.name)}`);
+  if (isTwoWire(bus)) {
+    rows.push(
+      ...viewOf(bus.kind)
+        .facts(study)
+        .map(([name, value]) => `${literal(name)}: ${literal(value)}`),
+    );
+  }
   const limits = summary(study).map(
     ({ what, value, limit, document }) => `${what}: ${literal(value)}, ${limit} (${literal(document)})`,
   );
   return [...documented('bus', bus), list(rows), ...(limits.length ? ['Against its limits:', list(limits)] : [])];
+}
+
+/** Supplies and loops carry no signal: no wave travels on them, and their levels are other ones. */
+const isTwoWire = ({ kind }: Bus): boolean => kind === 'supply' || kind === 'contact-loop';
+
+/** A column of the page of figures as a row; empty where it has nothing to say of the landing. */
+function columnRow(study: BusStudy, landing: Landing, { title, meaning, cell }: LandingColumn): string[] {
+  const value = cell(study, landing);
+  if (value === '') return [];
+  const explained = meaning === undefined ? '' : ` (${literal(meaning)})`;
+  return [`${title}: ${isUnknown(value) ? `unknown: ${literal(value.unknown)}` : literal(value)}${explained}`];
 }
 
 const list = (rows: readonly string[]) => rows.map((row) => `- ${row}`).join('\n');

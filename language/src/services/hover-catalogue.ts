@@ -1,5 +1,14 @@
 /** What hovers say about entries of the catalogue. */
-import { type Cable, type Device, formatOhms, formatSignificant, type Port } from '@fieldpair/shared';
+import {
+  type Cable,
+  type Device,
+  formatAmperes,
+  formatOhms,
+  formatSignificant,
+  loadText,
+  type Port,
+  sourceText,
+} from '@fieldpair/shared';
 import { literal, literalLines } from './words.js';
 
 interface Documented {
@@ -27,6 +36,7 @@ export function cableFacts(cable: Cable): string[] {
   if (cable.velocity !== undefined) facts.push(`velocity ${formatSignificant(cable.velocity * 100)} %`);
   if (cable.resistance !== undefined)
     facts.push(`${formatSignificant(cable.resistance * 1000)} ohm/km of one conductor at 20 degC`);
+  if (cable.carries !== undefined) facts.push(`carries ${formatAmperes(cable.carries)}`);
   return withFacts(documented('cable', cable), facts);
 }
 
@@ -67,8 +77,25 @@ function portLine(port: Port): string {
       `reserved${revisions.length ? ` in ${literal(revisions.join(', '))}` : ''}${reason === undefined ? '' : ` (${literal(reason)})`}`,
     );
   }
+  facts.push(...twoWireFacts(port));
   if (port.twinOf) facts.push(`twin of ${literal(port.twinOf.port)}`);
   return facts.join('; ');
+}
+
+/** What the port is on a supply or a contact loop. */
+function twoWireFacts({ supplies, draws, contact, input }: Port): string[] {
+  const facts: string[] = [];
+  if (supplies) facts.push(`supplies ${sourceText(supplies)}`);
+  if (draws) facts.push(`draws ${loadText(draws)}`);
+  if (contact) facts.push(`normally ${contact}`);
+  if (input?.resistor) facts.push(`expects ${formatOhms(input.resistor.resistance)} at the end of its loop`);
+  if (input?.mostContacts) facts.push(`at most ${input.mostContacts.count} contacts`);
+  if (input?.mostCable) facts.push(`at most ${formatOhms(input.mostCable.resistance)} of cable`);
+  for (const { meaning, above, below } of input?.windows ?? []) {
+    const low = above === undefined ? '' : ` above ${formatOhms(above)}`;
+    facts.push(`reads ${meaning}${low}${below === undefined ? '' : ` below ${formatOhms(below)}`}`);
+  }
+  return facts;
 }
 
 const withFacts = (lines: string[], facts: readonly string[]): string[] =>

@@ -1,5 +1,5 @@
 /** Inlay hints: how far along the cable a landing is, which landings are the ends, which addresses are left out. */
-import type { BusStudy, Landing } from '@fieldpair/shared';
+import { type BusStudy, formatOhms, formatVolts, isUnknown, type Landing } from '@fieldpair/shared';
 import type { InlayHint, Range } from 'vscode-languageserver';
 import type { Desk } from './desk.js';
 
@@ -30,13 +30,36 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
       }
       const distance = study.shape.distance[landing.index];
       if (wanted.distance && distance !== undefined && landing.index !== 0) {
-        add(visit.place.end, study.lengthText(distance), `Along the cable from ${origin}`);
+        const figure = landingFigure(study, landing);
+        add(
+          visit.place.end,
+          [study.lengthText(distance), ...(figure ? [figure.text] : [])].join(', '),
+          `Along the cable from ${origin}${figure ? `; ${figure.meaning}` : ''}`,
+        );
       }
-      if (wanted.ends && study.shape.ends?.includes(landing.index))
+      if (wanted.ends && one.bus.kind !== 'supply' && study.shape.ends?.includes(landing.index))
         add(visit.place.end, 'END', `An end of bus ${one.bus.name}`);
     }
   }
   return found;
+}
+
+/** The one figure that tells most of a landing of a supply or a contact loop. */
+function landingFigure(
+  { bus, supply, contactLoop: loop }: BusStudy,
+  { index }: Landing,
+): { readonly text: string; readonly meaning: string } | undefined {
+  if (bus.kind === 'supply' && !isUnknown(supply)) {
+    const level = supply.volts[index];
+    return level && !isUnknown(level)
+      ? { text: formatVolts(level.nominal), meaning: 'the voltage with the stated loads' }
+      : undefined;
+  }
+  if (bus.kind !== 'contact-loop' || isUnknown(loop)) return undefined;
+  const alarm = loop.states.find(({ landing }) => landing === index);
+  return (
+    alarm && { text: `alarm ${formatOhms(alarm.resistance.nominal)}`, meaning: 'what the input sees in its alarm' }
+  );
 }
 
 /** For landings whose address is more than one above that of the addressed landing before. */

@@ -1,9 +1,10 @@
 /** Short texts of hovers and lenses, and how the text of a user goes into Markdown. */
-import { type BusStudy, endsText, formatOhms, type Landing } from '@fieldpair/shared';
+import { type BusStudy, endsText, formatOhms, type Landing, loopSummary, supplySummary } from '@fieldpair/shared';
 
 export function summaryText(study: BusStudy): string {
   const count = study.bus.landings.length;
-  return `${study.lengthText(study.length)} · ${count} ${count === 1 ? 'landing' : 'landings'} · ${endsText(study)}`;
+  const what = loopSummary(study) ?? supplySummary(study) ?? endsText(study);
+  return `${study.lengthText(study.length)} · ${count} ${count === 1 ? 'landing' : 'landings'} · ${what}`;
 }
 
 export function terminationText({ terminations }: Landing): string | undefined {

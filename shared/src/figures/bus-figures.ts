@@ -7,17 +7,19 @@
 import type { LandingIndex } from '../network.js';
 import { gapBetweenFrames, gapWithinFrame, pollCycle, usualPoll } from '../physics/modbus.js';
 import { tokenCycle } from '../physics/mstp.js';
-import { type BusStudy, isUnknown, type Known, type Range } from './study.js';
+import {
+  numberWhenKnown,
+  type RangeFigure,
+  type Reasons,
+  rangeWhenKnown,
+  reasonsOf,
+  rounded,
+  whenKnown,
+} from './known-figures.js';
+import type { BusStudy } from './study.js';
+import { type ContactLoopFigures, type SupplyFigures, twoWireFigures, twoWireLanding } from './two-wire-figures.js';
 
-/** A figure over its tolerances; null where it is infinite. */
-export interface RangeFigure {
-  readonly nominal: number | null;
-  readonly low: number | null;
-  readonly high: number | null;
-}
-
-/** Why figures are null, by the name of their field. */
-export type Reasons = Readonly<Record<string, string>>;
+export type { RangeFigure, Reasons } from './known-figures.js';
 
 export interface LandingFigures {
   readonly landing: string;
@@ -28,6 +30,10 @@ export interface LandingFigures {
   readonly idle_v: RangeFigure | null;
   readonly driven_v: RangeFigure | null;
   readonly delay_ns: number | null;
+  /** At a landing of a supply. */
+  readonly supply_v?: RangeFigure | null;
+  /** At a contact of a loop: what the input sees when it alone is in alarm. */
+  readonly alarm_ohm?: RangeFigure | null;
   readonly unknown?: Reasons;
 }
 
@@ -58,6 +64,8 @@ export interface BusFigures {
   readonly bit_time_s: number | null;
   readonly modbus?: ModbusFigures;
   readonly mstp?: TokenFigures;
+  readonly supply?: SupplyFigures;
+  readonly contact_loop?: ContactLoopFigures;
   readonly landings: readonly LandingFigures[];
   readonly unknown?: Reasons;
 }
@@ -79,6 +87,7 @@ export function busFigures(study: BusStudy): BusFigures {
     ends: shape.ends ? ([nameOf(shape.ends[0]), nameOf(shape.ends[1])] as const) : null,
     bit_time_s: numberWhenKnown(study.bitTime, 'bit_time_s', why),
     ...protocolFigures(study),
+    ...twoWireFigures(study),
     landings: bus.landings.map(({ index }) => landingFigures(study, index)),
     ...reasonsOf(why),
   };
@@ -98,6 +107,7 @@ function landingFigures(study: BusStudy, index: LandingIndex): LandingFigures {
     idle_v: rangeWhenKnown(study.idle[index]!, 'idle_v', why),
     driven_v: rangeWhenKnown(study.driven[index]!, 'driven_v', why),
     delay_ns: delay === null ? null : rounded(delay * 1e9),
+    ...twoWireLanding(study, index, why),
     ...reasonsOf(why),
   };
 }
@@ -121,32 +131,3 @@ function protocolFigures({ bus, heads }: BusStudy): { modbus?: ModbusFigures; ms
     },
   };
 }
-
-/** Without the last digits, which binary fractions blur: nine are more than any figure is sure of. */
-const rounded = (value: number): number => Number(value.toPrecision(9));
-const finite = (value: number): number | null => (Number.isFinite(value) ? rounded(value) : null);
-
-/** A range with null where it is infinite; the reason notes that. */
-function rangeWhenKnown(figure: Known<Range<number>>, field: string, why: Record<string, string>): RangeFigure | null {
-  const known = whenKnown(figure, field, why);
-  if (known === null) return null;
-  const range = { nominal: finite(known.nominal), low: finite(known.low), high: finite(known.high) };
-  if (Object.values(range).includes(null)) why[field] = 'infinite: the pair is open to direct current';
-  return range;
-}
-
-/** A number when it is known. */
-function numberWhenKnown(figure: Known<number>, field: string, why: Record<string, string>): number | null {
-  const known = whenKnown(figure, field, why);
-  return known === null ? null : rounded(known);
-}
-
-/** The figure when it is known, else null with its reason noted. */
-function whenKnown<T>(figure: Known<T>, field: string, why: Record<string, string>): T | null {
-  if (!isUnknown(figure)) return figure;
-  why[field] = figure.unknown;
-  return null;
-}
-
-const reasonsOf = (why: Reasons): { readonly unknown?: Reasons } =>
-  Object.keys(why).length === 0 ? {} : { unknown: why };

@@ -9,10 +9,12 @@ import type { Bus, Cable, Landing, LandingIndex, Run, Store } from '../network.j
 import { rs485Kinds } from '../network.js';
 import { BusCircuit, mostLoops } from '../physics/circuit.js';
 import { cableResistance, referenceTemperature, resistanceOfLength } from '../physics/conductor.js';
+import { type ContactLoop, contactLoopOf } from '../physics/contact-loop.js';
 import { cableVelocity, travelTime } from '../physics/delay.js';
 import { drivenLevels, idleLevels } from '../physics/levels.js';
 import { unitLoadsOf } from '../physics/loads.js';
 import { meterReadings } from '../physics/meter.js';
+import { type Supply, supplyOf } from '../physics/supply.js';
 import { driverTestLoad } from '../physics/transceiver.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
 import { formatLength, formatOhms, metres, seconds } from '../quantity.js';
@@ -45,7 +47,8 @@ export interface BusStudy {
   readonly unitLoads: Known<Ratio>;
   /**
    * What an ohmmeter reads across the pair at each landing with everything connected and nothing powered; infinite
-   * where the pair is open to direct current. `nominal` is also what a driver there works into.
+   * where the pair is open to direct current. `nominal` is also what a driver there works into. A contact loop is lifted
+   * off its input for it.
    */
   readonly meter: readonly Known<Range<Ohms>>[];
   /**
@@ -57,6 +60,10 @@ export interface BusStudy {
    * (1.5 V); unknown where no head is or where it works into less than the standard's 54 ohm.
    */
   readonly driven: readonly Known<Range<Volts>>[];
+  /** Voltages and currents of a supply; unknown for any other kind. */
+  readonly supply: Known<Supply>;
+  /** What the input of a contact loop sees; unknown for any other kind. */
+  readonly contactLoop: Known<ContactLoop>;
   /** Propagation delay from the bus's first landing. */
   readonly delay: readonly Known<Seconds>[];
   /** Time of one bit; unknown without a rate. */
@@ -88,6 +95,8 @@ class LazyStudy implements BusStudy {
   private madeMeter?: readonly Known<Range<Ohms>>[];
   private madeIdle?: readonly Known<Range<Volts>>[];
   private madeDriven?: readonly Known<Range<Volts>>[];
+  private madeSupply?: Known<Supply>;
+  private madeContactLoop?: Known<ContactLoop>;
   private madeDelay?: readonly Known<Seconds>[];
 
   constructor(
@@ -194,8 +203,31 @@ class LazyStudy implements BusStudy {
   }
 
   get meter(): readonly Known<Range<Ohms>>[] {
-    this.madeMeter ??= this.everywhere(meterReadings);
+    this.madeMeter ??= this.bus.kind === 'contact-loop' ? this.loopMeter() : this.everywhere(meterReadings);
     return this.madeMeter;
+  }
+
+  private loopMeter(): readonly Known<Range<Ohms>>[] {
+    const loop = this.contactLoop;
+    return isUnknown(loop) ? this.bus.landings.map(() => loop) : loop.meter;
+  }
+
+  get supply(): Known<Supply> {
+    const { bus } = this;
+    this.madeSupply ??=
+      bus.kind === 'supply'
+        ? supplyOf(bus, this.shape, (run) => this.runResistance(run))
+        : { unknown: 'the voltages: the bus is no supply' };
+    return this.madeSupply;
+  }
+
+  get contactLoop(): Known<ContactLoop> {
+    const { bus } = this;
+    this.madeContactLoop ??=
+      bus.kind === 'contact-loop'
+        ? contactLoopOf(bus, (run) => this.runResistance(run))
+        : { unknown: 'the states: the bus is no contact loop' };
+    return this.madeContactLoop;
   }
 
   get idle(): readonly Known<Range<Volts>>[] {

@@ -5,6 +5,7 @@ import type { Limit } from '../limits/limit.js';
 import { biasLimit, loadLimit } from '../limits/load.js';
 import { formatNumber, formatVolts, metres, type Volts } from '../quantity.js';
 import { type BusStudy, isUnknown } from './study.js';
+import { twoWireSummary } from './two-wire-summary.js';
 
 export interface SummaryLine {
   /** What is compared: `length`, `unit loads`. */
@@ -20,9 +21,8 @@ export interface SummaryLine {
 }
 
 export function summary(study: BusStudy): SummaryLine[] {
-  return [lengthLine(study), rateLine(study), loadLine(study), biasLine(study), idleLine(study)].flatMap(
-    (line) => line ?? [],
-  );
+  const lines = [lengthLine(study), rateLine(study), loadLine(study), biasLine(study), idleLine(study)];
+  return [...lines.flatMap((line) => line ?? []), ...twoWireSummary(study)];
 }
 
 function lengthLine(study: BusStudy): SummaryLine | undefined {

@@ -29,38 +29,53 @@ export type FieldpairKeywordNames =
     | ".."
     | "/"
     | ":"
+    | "above"
+    | "across"
     | "address"
     | "ambient"
     | "at"
     | "because"
+    | "below"
     | "beside"
     | "bias"
+    | "breaks"
+    | "bridged"
     | "built"
     | "bus"
     | "cable"
     | "capacitance"
     | "capacitor"
+    | "carries"
+    | "class"
+    | "closed"
     | "colours"
     | "common"
     | "conductor"
+    | "contacts"
     | "continued"
     | "crossed"
     | "device"
+    | "draws"
     | "earthed"
     | "edge"
+    | "expects"
     | "fixed"
     | "floating"
     | "from"
+    | "fuse"
     | "impedance"
     | "import"
     | "in"
     | "indicator"
+    | "limit"
     | "load"
     | "mains"
     | "mark"
+    | "most"
     | "needed"
     | "network"
     | "node"
+    | "normally"
     | "of"
     | "off"
     | "on"
@@ -69,6 +84,7 @@ export type FieldpairKeywordNames =
     | "polarity"
     | "port"
     | "rates"
+    | "reads"
     | "reserved"
     | "resistance"
     | "resistor"
@@ -80,6 +96,7 @@ export type FieldpairKeywordNames =
     | "speaks"
     | "splice"
     | "store"
+    | "supplies"
     | "switch"
     | "tap"
     | "terminals"
@@ -92,10 +109,28 @@ export type FieldpairKeywordNames =
     | "untwisted"
     | "velocity"
     | "waive"
+    | "within"
     | "{"
     | "}";
 
 export type FieldpairTokenNames = FieldpairTerminalNames | FieldpairKeywordNames;
+
+export interface Across extends langium.AstNode {
+    readonly $container: Landing;
+    readonly $type: 'Across';
+    across: boolean;
+    through?: Quantity;
+}
+
+export const Across = {
+    $type: 'Across',
+    across: 'across',
+    through: 'through'
+} as const;
+
+export function isAcross(item: unknown): item is Across {
+    return reflection.isInstance(item, Across.$type);
+}
 
 export interface Ambient extends langium.AstNode {
     readonly $container: BusDeclaration;
@@ -110,6 +145,25 @@ export const Ambient = {
 
 export function isAmbient(item: unknown): item is Ambient {
     return reflection.isInstance(item, Ambient.$type);
+}
+
+export interface AtMost extends langium.AstNode {
+    readonly $container: PortDeclaration;
+    readonly $type: 'AtMost';
+    amount: Quantity;
+    cable: boolean;
+    contacts: boolean;
+}
+
+export const AtMost = {
+    $type: 'AtMost',
+    amount: 'amount',
+    cable: 'cable',
+    contacts: 'contacts'
+} as const;
+
+export function isAtMost(item: unknown): item is AtMost {
+    return reflection.isInstance(item, AtMost.$type);
 }
 
 export interface BesideMains extends langium.AstNode {
@@ -144,6 +198,23 @@ export const BiasResistors = {
 
 export function isBiasResistors(item: unknown): item is BiasResistors {
     return reflection.isInstance(item, BiasResistors.$type);
+}
+
+export interface Breaks extends langium.AstNode {
+    readonly $container: Landing;
+    readonly $type: 'Breaks';
+    bridge?: Quantity;
+    conductor: '+' | '-';
+}
+
+export const Breaks = {
+    $type: 'Breaks',
+    bridge: 'bridge',
+    conductor: 'conductor'
+} as const;
+
+export function isBreaks(item: unknown): item is Breaks {
+    return reflection.isInstance(item, Breaks.$type);
 }
 
 export interface Built extends langium.AstNode {
@@ -281,7 +352,7 @@ export function isCableDeclaration(item: unknown): item is CableDeclaration {
     return reflection.isInstance(item, CableDeclaration.$type);
 }
 
-export type CableProperty = CableColours | CableShield | Capacitance | Conductor | Impedance | Resistance | Twist | Velocity;
+export type CableProperty = CableColours | CableShield | Capacitance | Carries | Conductor | Impedance | Resistance | Twist | Velocity;
 
 export const CableProperty = {
     $type: 'CableProperty'
@@ -319,6 +390,21 @@ export const Capacitance = {
 
 export function isCapacitance(item: unknown): item is Capacitance {
     return reflection.isInstance(item, Capacitance.$type);
+}
+
+export interface Carries extends langium.AstNode {
+    readonly $container: CableDeclaration;
+    readonly $type: 'Carries';
+    current: Quantity;
+}
+
+export const Carries = {
+    $type: 'Carries',
+    current: 'current'
+} as const;
+
+export function isCarries(item: unknown): item is Carries {
+    return reflection.isInstance(item, Carries.$type);
 }
 
 export interface Conductor extends langium.AstNode {
@@ -409,6 +495,27 @@ export function isDeviceMember(item: unknown): item is DeviceMember {
     return reflection.isInstance(item, DeviceMember.$type);
 }
 
+export interface Draws extends langium.AstNode {
+    readonly $container: PortDeclaration;
+    readonly $type: 'Draws';
+    amount: Quantity;
+    form?: Word;
+    high?: Quantity;
+    low?: Quantity;
+}
+
+export const Draws = {
+    $type: 'Draws',
+    amount: 'amount',
+    form: 'form',
+    high: 'high',
+    low: 'low'
+} as const;
+
+export function isDraws(item: unknown): item is Draws {
+    return reflection.isInstance(item, Draws.$type);
+}
+
 export interface Edge extends langium.AstNode {
     readonly $container: PortDeclaration;
     readonly $type: 'Edge';
@@ -422,6 +529,21 @@ export const Edge = {
 
 export function isEdge(item: unknown): item is Edge {
     return reflection.isInstance(item, Edge.$type);
+}
+
+export interface Expects extends langium.AstNode {
+    readonly $container: PortDeclaration;
+    readonly $type: 'Expects';
+    resistance: Quantity;
+}
+
+export const Expects = {
+    $type: 'Expects',
+    resistance: 'resistance'
+} as const;
+
+export function isExpects(item: unknown): item is Expects {
+    return reflection.isInstance(item, Expects.$type);
 }
 
 export interface Format extends langium.AstNode {
@@ -452,6 +574,21 @@ export const From = {
 
 export function isFrom(item: unknown): item is From {
     return reflection.isInstance(item, From.$type);
+}
+
+export interface Fuse extends langium.AstNode {
+    readonly $container: Run;
+    readonly $type: 'Fuse';
+    current: Quantity;
+}
+
+export const Fuse = {
+    $type: 'Fuse',
+    current: 'current'
+} as const;
+
+export function isFuse(item: unknown): item is Fuse {
+    return reflection.isInstance(item, Fuse.$type);
 }
 
 export interface Impedance extends langium.AstNode {
@@ -502,7 +639,7 @@ export function isIndicator(item: unknown): item is Indicator {
 }
 
 export interface Integer extends langium.AstNode {
-    readonly $container: LandingAddress | NetworkMember | PortAddress | Twist;
+    readonly $container: LandingAddress | NetworkMember | PortAddress | Supplies | Twist;
     readonly $type: 'Integer';
     negative: boolean;
     value: number;
@@ -558,7 +695,7 @@ export function isLandingAddress(item: unknown): item is LandingAddress {
     return reflection.isInstance(item, LandingAddress.$type);
 }
 
-export type LandingProperty = Crossed | LandingAddress | LandingRevision | LandingShield | SwitchOff | Terminate;
+export type LandingProperty = Across | Breaks | Crossed | LandingAddress | LandingRevision | LandingShield | SwitchOff | Terminate;
 
 export const LandingProperty = {
     $type: 'LandingProperty'
@@ -719,6 +856,21 @@ export function isNodeDeclaration(item: unknown): item is NodeDeclaration {
     return reflection.isInstance(item, NodeDeclaration.$type);
 }
 
+export interface Normally extends langium.AstNode {
+    readonly $container: PortDeclaration;
+    readonly $type: 'Normally';
+    state: 'closed' | 'open';
+}
+
+export const Normally = {
+    $type: 'Normally',
+    state: 'state'
+} as const;
+
+export function isNormally(item: unknown): item is Normally {
+    return reflection.isInstance(item, Normally.$type);
+}
+
 export interface OnCable extends langium.AstNode {
     readonly $container: Run;
     readonly $type: 'OnCable';
@@ -812,7 +964,7 @@ export function isPortDeclaration(item: unknown): item is PortDeclaration {
     return reflection.isInstance(item, PortDeclaration.$type);
 }
 
-export type PortProperty = Capacitance | Edge | Load | Polarity | PortAddress | PortBias | PortTerminator | Rates | Reserved | Speaks | Terminals | Twin;
+export type PortProperty = AtMost | Capacitance | Draws | Edge | Expects | Load | Normally | Polarity | PortAddress | PortBias | PortTerminator | Rates | Reads | Reserved | Speaks | Supplies | Terminals | Twin;
 
 export const PortProperty = {
     $type: 'PortProperty'
@@ -842,7 +994,7 @@ export function isPortTerminator(item: unknown): item is PortTerminator {
 }
 
 export interface Quantity extends langium.AstNode {
-    readonly $container: Ambient | BiasResistors | Built | BusDeclaration | Capacitance | Conductor | Edge | Impedance | PortTerminator | Rates | Resistance | Run | Terminate | Velocity;
+    readonly $container: Across | Ambient | AtMost | BiasResistors | Breaks | Built | BusDeclaration | Capacitance | Carries | Conductor | Draws | Edge | Expects | Fuse | Impedance | PortTerminator | Rates | Reads | Resistance | Run | Supplies | Terminate | Velocity;
     readonly $type: 'Quantity';
     feet?: string;
     negative: boolean;
@@ -875,6 +1027,25 @@ export const Rates = {
 
 export function isRates(item: unknown): item is Rates {
     return reflection.isInstance(item, Rates.$type);
+}
+
+export interface Reads extends langium.AstNode {
+    readonly $container: PortDeclaration;
+    readonly $type: 'Reads';
+    high?: Quantity;
+    low?: Quantity;
+    meaning: Word;
+}
+
+export const Reads = {
+    $type: 'Reads',
+    high: 'high',
+    low: 'low',
+    meaning: 'meaning'
+} as const;
+
+export function isReads(item: unknown): item is Reads {
+    return reflection.isInstance(item, Reads.$type);
 }
 
 export interface Reserved extends langium.AstNode {
@@ -960,7 +1131,7 @@ export function isRun(item: unknown): item is Run {
     return reflection.isInstance(item, Run.$type);
 }
 
-export type RunOption = BesideMains | Built | OnCable | Spare;
+export type RunOption = BesideMains | Built | Fuse | OnCable | Spare;
 
 export const RunOption = {
     $type: 'RunOption'
@@ -1045,6 +1216,29 @@ export const StoreMember = {
 
 export function isStoreMember(item: unknown): item is StoreMember {
     return reflection.isInstance(item, StoreMember.$type);
+}
+
+export interface Supplies extends langium.AstNode {
+    readonly $container: PortDeclaration;
+    readonly $type: 'Supplies';
+    form?: Word;
+    limit?: Quantity;
+    marked?: Integer;
+    tolerance?: Quantity;
+    voltage: Quantity;
+}
+
+export const Supplies = {
+    $type: 'Supplies',
+    form: 'form',
+    limit: 'limit',
+    marked: 'marked',
+    tolerance: 'tolerance',
+    voltage: 'voltage'
+} as const;
+
+export function isSupplies(item: unknown): item is Supplies {
+    return reflection.isInstance(item, Supplies.$type);
 }
 
 export interface SwitchOff extends langium.AstNode {
@@ -1214,7 +1408,7 @@ export function isWaiver(item: unknown): item is Waiver {
 }
 
 export interface Word extends langium.AstNode {
-    readonly $container: BusDeclaration | CableColours | CableShield | Conductor | ConductorColour | Polarity | PortAddress | PortDeclaration | Role | Speaks | Waiver;
+    readonly $container: BusDeclaration | CableColours | CableShield | Conductor | ConductorColour | Draws | Polarity | PortAddress | PortDeclaration | Reads | Role | Speaks | Supplies | Waiver;
     readonly $type: 'Word';
     text: string;
 }
@@ -1229,9 +1423,12 @@ export function isWord(item: unknown): item is Word {
 }
 
 export type FieldpairAstType = {
+    Across: Across
     Ambient: Ambient
+    AtMost: AtMost
     BesideMains: BesideMains
     BiasResistors: BiasResistors
+    Breaks: Breaks
     Built: Built
     BusBias: BusBias
     BusColours: BusColours
@@ -1243,15 +1440,19 @@ export type FieldpairAstType = {
     CableProperty: CableProperty
     CableShield: CableShield
     Capacitance: Capacitance
+    Carries: Carries
     Conductor: Conductor
     ConductorColour: ConductorColour
     Crossed: Crossed
     Declaration: Declaration
     DeviceDeclaration: DeviceDeclaration
     DeviceMember: DeviceMember
+    Draws: Draws
     Edge: Edge
+    Expects: Expects
     Format: Format
     From: From
+    Fuse: Fuse
     Impedance: Impedance
     Import: Import
     Indicator: Indicator
@@ -1268,6 +1469,7 @@ export type FieldpairAstType = {
     NetworkDeclaration: NetworkDeclaration
     NetworkMember: NetworkMember
     NodeDeclaration: NodeDeclaration
+    Normally: Normally
     OnCable: OnCable
     Polarity: Polarity
     PortAddress: PortAddress
@@ -1277,6 +1479,7 @@ export type FieldpairAstType = {
     PortTerminator: PortTerminator
     Quantity: Quantity
     Rates: Rates
+    Reads: Reads
     Reserved: Reserved
     Resistance: Resistance
     Revisions: Revisions
@@ -1288,6 +1491,7 @@ export type FieldpairAstType = {
     Speaks: Speaks
     StoreDeclaration: StoreDeclaration
     StoreMember: StoreMember
+    Supplies: Supplies
     SwitchOff: SwitchOff
     Terminal: Terminal
     Terminals: Terminals
@@ -1303,6 +1507,20 @@ export type FieldpairAstType = {
 
 export class FieldpairAstReflection extends langium.AbstractAstReflection {
     override readonly types = {
+        Across: {
+            name: Across.$type,
+            properties: {
+                across: {
+                    name: Across.across,
+                    defaultValue: false
+                },
+                through: {
+                    name: Across.through,
+                    optional: true
+                }
+            },
+            superTypes: [LandingProperty.$type]
+        },
         Ambient: {
             name: Ambient.$type,
             properties: {
@@ -1311,6 +1529,25 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [BusStatement.$type]
+        },
+        AtMost: {
+            name: AtMost.$type,
+            properties: {
+                amount: {
+                    name: AtMost.amount
+                },
+                cable: {
+                    name: AtMost.cable,
+                    defaultValue: false,
+                    optional: true
+                },
+                contacts: {
+                    name: AtMost.contacts,
+                    defaultValue: false,
+                    optional: true
+                }
+            },
+            superTypes: [PortProperty.$type]
         },
         BesideMains: {
             name: BesideMains.$type,
@@ -1338,6 +1575,19 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: []
+        },
+        Breaks: {
+            name: Breaks.$type,
+            properties: {
+                bridge: {
+                    name: Breaks.bridge,
+                    optional: true
+                },
+                conductor: {
+                    name: Breaks.conductor
+                }
+            },
+            superTypes: [LandingProperty.$type]
         },
         Built: {
             name: Built.$type,
@@ -1478,6 +1728,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [CableProperty.$type, PortProperty.$type]
         },
+        Carries: {
+            name: Carries.$type,
+            properties: {
+                current: {
+                    name: Carries.current
+                }
+            },
+            superTypes: [CableProperty.$type]
+        },
         Conductor: {
             name: Conductor.$type,
             properties: {
@@ -1544,11 +1803,41 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Draws: {
+            name: Draws.$type,
+            properties: {
+                amount: {
+                    name: Draws.amount
+                },
+                form: {
+                    name: Draws.form,
+                    optional: true
+                },
+                high: {
+                    name: Draws.high,
+                    optional: true
+                },
+                low: {
+                    name: Draws.low,
+                    optional: true
+                }
+            },
+            superTypes: [PortProperty.$type]
+        },
         Edge: {
             name: Edge.$type,
             properties: {
                 time: {
                     name: Edge.time
+                }
+            },
+            superTypes: [PortProperty.$type]
+        },
+        Expects: {
+            name: Expects.$type,
+            properties: {
+                resistance: {
+                    name: Expects.resistance
                 }
             },
             superTypes: [PortProperty.$type]
@@ -1570,6 +1859,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [BusStatement.$type]
+        },
+        Fuse: {
+            name: Fuse.$type,
+            properties: {
+                current: {
+                    name: Fuse.current
+                }
+            },
+            superTypes: [RunOption.$type]
         },
         Impedance: {
             name: Impedance.$type,
@@ -1777,6 +2075,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [StoreMember.$type]
         },
+        Normally: {
+            name: Normally.$type,
+            properties: {
+                state: {
+                    name: Normally.state
+                }
+            },
+            superTypes: [PortProperty.$type]
+        },
         OnCable: {
             name: OnCable.$type,
             properties: {
@@ -1912,6 +2219,23 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
                 rates: {
                     name: Rates.rates,
                     defaultValue: []
+                }
+            },
+            superTypes: [PortProperty.$type]
+        },
+        Reads: {
+            name: Reads.$type,
+            properties: {
+                high: {
+                    name: Reads.high,
+                    optional: true
+                },
+                low: {
+                    name: Reads.low,
+                    optional: true
+                },
+                meaning: {
+                    name: Reads.meaning
                 }
             },
             superTypes: [PortProperty.$type]
@@ -2052,6 +2376,31 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             properties: {
             },
             superTypes: []
+        },
+        Supplies: {
+            name: Supplies.$type,
+            properties: {
+                form: {
+                    name: Supplies.form,
+                    optional: true
+                },
+                limit: {
+                    name: Supplies.limit,
+                    optional: true
+                },
+                marked: {
+                    name: Supplies.marked,
+                    optional: true
+                },
+                tolerance: {
+                    name: Supplies.tolerance,
+                    optional: true
+                },
+                voltage: {
+                    name: Supplies.voltage
+                }
+            },
+            superTypes: [PortProperty.$type]
         },
         SwitchOff: {
             name: SwitchOff.$type,

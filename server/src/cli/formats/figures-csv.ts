@@ -9,6 +9,8 @@ const columns = [
   ...range('idle', 'v'),
   ...range('driven', 'v'),
   'delay_ns',
+  ...range('supply', 'v'),
+  ...range('alarm', 'ohm'),
 ];
 
 export const figuresCsv: FiguresFormat = (stores) => {
@@ -24,6 +26,8 @@ export const figuresCsv: FiguresFormat = (stores) => {
           ...cells(landing.idle_v),
           ...cells(landing.driven_v),
           landing.delay_ns,
+          ...cells(landing.supply_v ?? null),
+          ...cells(landing.alarm_ohm ?? null),
         ]);
       }
     }

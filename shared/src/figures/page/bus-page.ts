@@ -4,7 +4,8 @@ import { plainLine, tableLines, wrapped } from '../../plain-text.js';
 import { formatNumber } from '../../quantity.js';
 import { type BusStudy, isUnknown } from '../study.js';
 import { summary } from '../summary.js';
-import { type LandingColumn, viewOf } from './view.js';
+import type { LandingColumn } from './figures-view.js';
+import { viewOf } from './view.js';
 import { endsText, kindText } from './words.js';
 
 export interface BusPage {

@@ -3,34 +3,14 @@
  *
  * To show another figure of a kind, add a fact or a column here; the page in the editor and `fieldpair figures` follow.
  */
-import type { BusKind, Landing } from '../../network.js';
+import type { BusKind } from '../../network.js';
 import { pollCycle, usualPoll } from '../../physics/modbus.js';
 import { tokenCycle } from '../../physics/mstp.js';
 import { formatSeconds, type Seconds } from '../../quantity.js';
-import { type BusStudy, isUnknown, type Known } from '../study.js';
+import type { BusStudy } from '../study.js';
+import { type Fact, type FiguresView, type LandingColumn, shown } from './figures-view.js';
+import { contactLoopView, supplyView } from './two-wire-views.js';
 import { ohmsText, secondsText, voltsText } from './words.js';
-
-/** A figure of the whole bus: its name and its value as a person reads it. */
-export type Fact = readonly [name: string, value: string];
-
-/** A figure of each landing. */
-export interface LandingColumn {
-  readonly title: string;
-  /** A clause that can follow the title and a colon: `across the pair, everything connected, nothing powered`. */
-  readonly meaning?: string;
-  cell(study: BusStudy, landing: Landing): Known<string>;
-}
-
-export interface FiguresView {
-  /** Facts beyond kind, cable, length and shape, which every bus has. */
-  facts(study: BusStudy): readonly Fact[];
-  /** Columns beyond landing, address and distance, which every bus has. */
-  readonly columns: readonly LandingColumn[];
-}
-
-/** A figure shown by `text` where it is known. */
-const shown = <T extends object | number>(figure: Known<T>, text: (known: T) => string): Known<string> =>
-  isUnknown(figure) ? figure : text(figure as T);
 
 const delay: LandingColumn = {
   title: 'delay',
@@ -72,6 +52,8 @@ const views: Readonly<Partial<Record<BusKind, FiguresView>>> = {
   'modbus-rtu': pair,
   'bacnet-mstp': pair,
   'peer-485': pair,
+  'contact-loop': contactLoopView,
+  supply: supplyView,
 };
 
 export const viewOf = (kind: BusKind | undefined): FiguresView => (kind && views[kind]) ?? cableAlone;

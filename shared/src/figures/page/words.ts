@@ -1,5 +1,17 @@
 /** Figures as people read them, the same in hovers, on the page of figures and in the terminal. */
-import { formatOhms, formatSeconds, formatVolts, type Ohms, type Seconds, type Volts } from '../../quantity.js';
+import type { SupplyForm } from '../../network.js';
+import {
+  type Amperes,
+  formatAmperes,
+  formatOhms,
+  formatSeconds,
+  formatVolts,
+  formatWatts,
+  type Ohms,
+  type Seconds,
+  type Volts,
+  type Watts,
+} from '../../quantity.js';
 import { type BusStudy, isUnknown, type Known, type Range } from '../study.js';
 
 /** `61.8 ohm (60.1 to 63.4 ohm)`, one value where tolerances do not show, or why it is unknown. */
@@ -13,6 +25,11 @@ export function rangeText<T extends number>(range: Known<Range<T>>, format: (val
 
 export const ohmsText = (value: Known<Range<Ohms>>) => rangeText(value, formatOhms);
 export const voltsText = (value: Known<Range<Volts>>) => rangeText(value, formatVolts);
+export const amperesText = (value: Known<Range<Amperes>>) => rangeText(value, formatAmperes);
+export const wattsText = (value: Known<Range<Watts>>, form?: SupplyForm) =>
+  rangeText(value, (power) => formatWatts(power, powerUnit(form)));
+/** Apparent power where a supply alternates. */
+export const powerUnit = (form: SupplyForm | undefined) => (form === 'ac' ? 'VA' : 'W');
 export const secondsText = (value: Known<Seconds>) =>
   isUnknown(value) ? `unknown: ${value.unknown}` : formatSeconds(value);
 
