@@ -24,6 +24,16 @@ device CaseBoard "Case controller" {
   port aux : can { reserved in A, B "not enabled on these revisions" }
   port bench : ethernet { twin of net "for bench set-up only" }
   port net : ethernet
+  port loop : contact-loop {
+    expects resistor 4.7 kohm
+    at most 3 contacts
+    at most 100 ohm of cable
+    reads fault below 2.5 kohm
+    reads normal above 3.6 kohm below 6.2 kohm
+  }
+  port relay : contact-loop { normally open }
+  port power : supply { draws 6 W dc above 19 V below 30 V }
+  port out : supply { supplies 24 V ac within 10 % limit 40 VA class 2 }
   indicator poll "blinks green each time the head polls it"
   mark "yellow label under the lid: revision B"
 }
@@ -42,6 +52,11 @@ store northgate "Northgate Market" {
     bias at head 560 ohm to + 560 ohm to -
     colours + white - white-blue shield drain
     ambient -20 degC
+  }
+  bus doors : contact-loop on ShieldedPair22 {
+    from comp1.loop
+    20 ft fuse 1.5 A to caseA1.relay across through 2.2 kohm
+    3 m to "Käse 1".relay breaks - bridged 4.7 kohm terminate resistor 4.7 kohm
   }
   waive tap-too-long at probe1 because "9600 baud only, agreed in change 41"
 }
