@@ -50,6 +50,13 @@ export const rs485Kinds: ReadonlySet<BusKind> = new Set<BusKind>(['rs485', 'modb
 
 // --- The catalogue ---------------------------------------------------------------------------------------------
 
+/**
+ * Classes of cable that documents give limits for: the categories of ANSI/TIA-568, level IV of NEMA and TIA, and the
+ * 0.8 mm installation cable J-Y(St)Y of DIN VDE 0815.
+ */
+export const cableClasses = ['category-5', 'category-5e', 'category-6', 'category-6a', 'level-4', 'jysty-08'] as const;
+export type CableClass = (typeof cableClasses)[number];
+
 /** A kind of cable. Electrical values are per metre of cable and, for resistance, of one conductor at 20 degC. */
 export interface Cable {
   readonly name: string;
@@ -62,6 +69,10 @@ export interface Cable {
   readonly area?: SquareMetres;
   readonly stranding?: 'solid' | 'stranded';
   readonly tinned?: boolean;
+  /** What its conductors are insulated with, where a limit depends on it. */
+  readonly insulation?: 'fluoropolymer' | 'pvc';
+  /** The class that its maker states. */
+  readonly class?: CableClass;
   /** Number of twisted pairs; 0 for a cable that says `untwisted`. */
   readonly pairs?: number;
   readonly shield?: 'foil' | 'braid' | 'foil braid' | 'none';
@@ -128,6 +139,8 @@ export interface Port {
   readonly polarity?: 'required' | 'free';
   /** Share of one unit load (TIA-485-A: about 12 kohm from each line to common). */
   readonly unitLoad?: number;
+  /** What the port resists between the two wires, where it is specified so (CAN). */
+  readonly resistance?: Ohms;
   /** Capacitance that the port hangs across the pair. */
   readonly capacitance?: Farads;
   readonly terminator?: { readonly mode: 'switch' | 'fixed' } & Termination;
@@ -139,6 +152,8 @@ export interface Port {
   readonly rates: readonly BitsPerSecond[];
   /** Rise time of its driver, 10 to 90 %. */
   readonly edge?: Seconds;
+  /** What a bit takes from the controller to the pair and back to it, isolators included (CAN). */
+  readonly delay?: Seconds;
   /** There, but not enabled: on these revisions (empty: on all). */
   readonly reserved?: { readonly revisions: readonly string[]; readonly reason?: string; readonly place: Place };
   /** An identical connector beside the port that is meant for buses. */

@@ -58,7 +58,8 @@ export type NetworkEdit =
   /** Lands on another port of the same node. */
   | ({ readonly kind: 'set-port'; readonly port: string } & AtLanding)
   | ({ readonly kind: 'set-shield'; readonly treatment: ShieldTreatment } & AtLanding)
-  | ({ readonly kind: 'earth-shield' } & AtLanding)
+  /** Earths the shield at a landing, directly or through a resistor and a capacitor in parallel; replaces an earth that is written there. */
+  | ({ readonly kind: 'earth-shield'; readonly through?: Termination } & AtLanding)
   | { readonly kind: 'remove-earth'; readonly bus: BusIndex; readonly earth: number }
   /** Says how a landing's contact lies in its loop. */
   | ({ readonly kind: 'wire-contact'; readonly wiring: WiringEdit } & AtLanding)

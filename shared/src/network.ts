@@ -9,7 +9,7 @@
  * wrong is absent, never guessed: whoever needs it says so.
  */
 import type { BusKind, Cable, ContactWiring, Device, Place, Port, Sourced, Termination } from './catalogue.js';
-import type { Amperes, BitsPerSecond, Celsius, LengthUnit, Metres, Ohms, Volts } from './quantity.js';
+import type { Amperes, BitsPerSecond, Celsius, LengthUnit, Metres, Ohms, Ratio, Volts } from './quantity.js';
 
 export * from './catalogue.js';
 
@@ -112,6 +112,8 @@ export interface Run {
   /** Absent when the name is unknown or the bus has none. */
   readonly cable?: Cable;
   readonly cablePlace?: Place;
+  /** Patch cords at the two ends of an Ethernet link, both together; they are not pulled with it. */
+  readonly cords?: { readonly length: Metres; readonly cable?: Cable; readonly place: Place };
   readonly tap: boolean;
   /** Pulled for later, connected at neither end: in the pull list, not in the circuit. */
   readonly spare: boolean;
@@ -135,6 +137,13 @@ export interface BusBias {
   readonly place: Place;
   /** It is the device's own bias, switched on by `bias at X switch` or fixed inside. */
   readonly builtIn: boolean;
+}
+
+/** A point where the shield is led to earth: directly, or through a resistor and a capacitor in parallel. */
+export interface ShieldEarth {
+  readonly landing?: LandingIndex;
+  readonly through?: Termination;
+  readonly place: Place;
 }
 
 /** Data bits, parity and stop bits, as in 8E1. */
@@ -166,8 +175,10 @@ export interface Bus {
   readonly landings: readonly Landing[];
   readonly runs: readonly Run[];
   readonly pens: readonly Pen[];
-  readonly earths: readonly { readonly landing?: LandingIndex; readonly place: Place }[];
+  readonly earths: readonly ShieldEarth[];
   readonly biases: readonly BusBias[];
+  /** Where in the bit its devices sample, as a share of the bit; unsaid for the usual one of its kind. */
+  readonly samplePoint?: Sourced<Ratio>;
   /** Temperature of the cable; 20 degC when unsaid. */
   readonly ambient?: Sourced<Celsius>;
   readonly colours?: {

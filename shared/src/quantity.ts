@@ -161,6 +161,12 @@ export function formatOhms(value: Ohms, significant = 3): string {
     : `${formatSignificant(value / 1e6, significant)} Mohm`;
 }
 
+/** `100 uF`, `4.7 nF`, `40 pF`, as a `.pair` file has it. */
+export function formatFarads(value: Farads): string {
+  if (value < 0.9995e-9) return `${formatSignificant(value * 1e12)} pF`;
+  return value < 0.9995e-6 ? `${formatSignificant(value * 1e9)} nF` : `${formatSignificant(value * 1e6)} uF`;
+}
+
 /** `278 mV` below a volt, else `1.52 V`. */
 export function formatVolts(value: Volts): string {
   if (Math.abs(value) < 0.9995) return `${formatNumber(value * 1000, 0)} mV`;

@@ -9,12 +9,13 @@ import {
   type LengthUnit,
   type Pen,
   type Run,
+  ratio,
   type StoreNode,
 } from '@fieldpair/shared';
 import type { BusDeclaration, BusStatement } from '../generated/reader.js';
 import { type LandingDraft, Landings } from './landings.js';
 import { documentationAbove, type Notes } from './notes.js';
-import { biasOf } from './port.js';
+import { biasOf, terminationOf } from './port.js';
 import { quantityOf, writesFeet } from './quantities.js';
 import { RunDraft, readRun } from './run.js';
 import type { CatalogueScope } from './scope.js';
@@ -152,7 +153,8 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
       case 'BusShield': {
         const place = notes.place(statement);
         const landing = landings.find(statement.at, 'its shield cannot be earthed there');
-        earths.push(landing ? { landing: landing.index, place } : { place });
+        const through = terminationOf(statement.resistance, statement.capacitance, notes);
+        earths.push({ ...(landing && { landing: landing.index }), ...(through && { through }), place });
         break;
       }
       case 'BusBias':
@@ -161,6 +163,11 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
       case 'Ambient': {
         const value = quantityOf(statement.temperature, 'temperature', notes, { from: -90, to: 200 }, ['degC', 'degF']);
         if (value !== undefined) draft.ambient = { value: celsius(value), place: notes.place(statement) };
+        break;
+      }
+      case 'SamplePoint': {
+        const value = quantityOf(statement.point, 'ratio', notes, { from: 0.5, to: 1 });
+        if (value !== undefined) draft.samplePoint = { value: ratio(value), place: notes.place(statement) };
         break;
       }
       case 'BusColours': {

@@ -1,4 +1,13 @@
-import { amperes, type Cable, faradsPerMetre, ohms, ohmsPerMetre, ratio, squareMetres } from '@fieldpair/shared';
+import {
+  amperes,
+  type Cable,
+  cableClasses,
+  faradsPerMetre,
+  ohms,
+  ohmsPerMetre,
+  ratio,
+  squareMetres,
+} from '@fieldpair/shared';
 import type { CableDeclaration, Conductor } from '../generated/reader.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { quantityOf } from './quantities.js';
@@ -6,6 +15,7 @@ import { wordOf } from './words.js';
 
 type Draft = { -readonly [Key in keyof Cable]: Cable[Key] };
 
+const conductorMakes = ['solid', 'stranded', 'tinned', 'fluoropolymer', 'pvc'] as const;
 /** Gauges that field cables come in; the formula of the gauge holds beyond, the trade does not go there. */
 const gauges = { from: 0, to: 40 };
 
@@ -47,6 +57,11 @@ export function buildCable(declaration: CableDeclaration, notes: Notes): Cable |
         if (kinds.length) draft.shield = kinds.join(' ') as 'foil' | 'braid' | 'foil braid';
         else if (words.includes('none')) draft.shield = 'none';
         if (words.includes('drain')) draft.drain = true;
+        break;
+      }
+      case 'CableClass': {
+        const name = wordOf(property.name, cableClasses, 'class of cable', notes);
+        if (name) draft.class = name;
         break;
       }
       case 'Impedance': {
@@ -92,8 +107,9 @@ function readConductor({ size, make }: Conductor, draft: Draft, notes: Notes): v
     if (gauge !== undefined) draft.gauge = gauge;
   }
   for (const word of make) {
-    const kind = wordOf(word, ['solid', 'stranded', 'tinned'], 'make of conductor', notes);
+    const kind = wordOf(word, conductorMakes, 'make of conductor', notes);
     if (kind === 'tinned') draft.tinned = true;
+    else if (kind === 'fluoropolymer' || kind === 'pvc') draft.insulation = kind;
     else if (kind) draft.stranding = kind;
   }
 }

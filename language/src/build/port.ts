@@ -64,6 +64,11 @@ export function readPortProperty(
       if (value !== undefined) draft.capacitance = farads(value);
       break;
     }
+    case 'Resistance': {
+      const value = quantityOf(property.value, 'resistance', notes, { above: 0 }, ['kohm', 'ohm']);
+      if (value !== undefined) draft.resistance = ohms(value);
+      break;
+    }
     case 'PortTerminator': {
       const termination = terminationOf(property.resistance, property.capacitance, notes);
       if (termination && property.means) draft.terminator = { mode: property.means, ...termination };
@@ -97,6 +102,11 @@ export function readPortProperty(
     case 'Edge': {
       const time = quantityOf(property.time, 'time', notes, { above: 0 }, ['ns', 'us']);
       if (time !== undefined) draft.edge = seconds(time);
+      break;
+    }
+    case 'Delay': {
+      const time = quantityOf(property.time, 'time', notes, { from: 0 }, ['ns', 'us']);
+      if (time !== undefined) draft.delay = seconds(time);
       break;
     }
     case 'Reserved': {

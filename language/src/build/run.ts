@@ -28,6 +28,7 @@ export class RunDraft implements Run {
   built?: Sourced<Metres>;
   cable?: Cable;
   cablePlace?: Place;
+  cords?: NonNullable<Run['cords']>;
   spare = false;
   besideMains?: Place;
   fuse?: Sourced<Amperes>;
@@ -72,6 +73,13 @@ export function readRun(
         if (built === undefined) break;
         run.built = { value: metres(built), place: notes.place(option) };
         run.length = metres(built);
+        break;
+      }
+      case 'Cords': {
+        const length = quantityOf(option.length, 'length', notes, positive, lengthUnits);
+        const cable = option.cable && scope.cable(option.cable, notes);
+        if (length !== undefined)
+          run.cords = { length: metres(length), place: notes.place(option), ...(cable && { cable }) };
         break;
       }
       case 'Spare':

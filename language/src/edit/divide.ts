@@ -105,7 +105,5 @@ function headerOf(bus: Bus, text: string): string {
 
 function terminatorText(terminator: NewPort['terminator']): string {
   if (terminator === 'fixed') return '';
-  return terminator === 'switch'
-    ? ' terminate switch'
-    : ` ${resistorText(terminator.resistance, terminator.capacitance)}`;
+  return terminator === 'switch' ? ' terminate switch' : ` ${resistorText(terminator)}`;
 }

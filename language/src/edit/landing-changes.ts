@@ -2,7 +2,7 @@
 import type { Bus, Landing, NetworkEdit, Place } from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
 import { removal } from './lines.js';
-import { biasText, newStatement, referenceOf, resistorText, wiringText } from './phrases.js';
+import { biasText, earthText, newStatement, referenceOf, resistorText, wiringText } from './phrases.js';
 import { insert, replace, type TextChange, type TextOf } from './text-change.js';
 
 export type LandingEdit = Extract<NetworkEdit, { readonly landing: number }>;
@@ -13,7 +13,7 @@ export function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf:
   const append = (text: string) => insert(visit.place.file, visit.place.end, ` ${text}`);
   switch (edit.kind) {
     case 'terminate': {
-      const text = edit.means === 'switch' ? 'terminate switch' : resistorText(edit.resistance, edit.capacitance);
+      const text = edit.means === 'switch' ? 'terminate switch' : resistorText(edit);
       const [first, ...others] = writtenTerminators(landing);
       const changes = [first ? replace(first, text) : append(text), ...others.map((place) => removal(place, textOf))];
       if (edit.means === 'switch' && landing.switchedOff) changes.push(removal(landing.switchedOff, textOf));
@@ -43,10 +43,16 @@ export function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf:
       return [landing.wiring ? replace(landing.wiring.place, text) : append(text)];
     }
     case 'earth-shield':
-      return [newStatement(bus, `shield earthed at ${referenceOf(landing)}`, textOf)];
+      return earthed(bus, landing, earthText(landing, edit.through), textOf);
     case 'add-bias':
       return [newStatement(bus, biasText(referenceOf(landing), edit.up, edit.down), textOf)];
   }
+}
+
+/** In place of the first earth that is written at the landing, else as a statement of its own. */
+function earthed(bus: Bus, landing: Landing, text: string, textOf: TextOf): TextChange[] {
+  const written = bus.earths.find((earth) => earth.landing === landing.index);
+  return [written ? replace(written.place, text) : newStatement(bus, text, textOf)];
 }
 
 /** Where a landing is said to be terminated, a switch that is not there included. */

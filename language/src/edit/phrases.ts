@@ -1,11 +1,25 @@
 /** How facts are written: numbers, references, whole statements. */
-import { type Bus, formatSignificant, type Landing, metresPerFoot, type WiringEdit } from '@fieldpair/shared';
+import {
+  type Bus,
+  formatFarads,
+  formatSignificant,
+  type Landing,
+  metresPerFoot,
+  type Termination,
+  type WiringEdit,
+} from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
 import { lineOf, statementAfter } from './lines.js';
 import { insert, type TextChange, type TextOf } from './text-change.js';
 
-export const resistorText = (resistance: number, capacitance: number | undefined) =>
-  `terminate resistor ${ohmsWritten(resistance)}${capacitance === undefined ? '' : ` capacitor ${plainNumber(capacitance * 1e9)} nF`}`;
+export const resistorText = (termination: Termination) => `terminate resistor ${partsText(termination)}`;
+
+export const earthText = (landing: Landing, through: Termination | undefined) =>
+  `shield earthed at ${referenceOf(landing)}${through ? ` through ${partsText(through)}` : ''}`;
+
+/** `52.3 ohm capacitor 100 uF`. */
+const partsText = ({ resistance, capacitance }: Termination) =>
+  `${ohmsWritten(resistance)}${capacitance === undefined ? '' : ` capacitor ${formatFarads(capacitance).replace(/,/g, '')}`}`;
 
 /** Resistors of a loop are spoken of in kilohms, those of a bus in ohms. */
 const ohmsWritten = (resistance: number) =>

@@ -3,7 +3,7 @@ import { unquote } from '../read/text-value.js';
 import type { Tokens } from '../read/scanner.js';
 
 /** Token numbers, in the order of the generated tests. */
-export const tokenNumbers: ReadonlyMap<string, number> = new Map(["EOF","FEET_AND_INCHES","FRAMING","NUMBER","HYPHENATED","ID","STRING","'%'","'+'","','","'-'","'.'","'..'","'/'","':'","'above'","'across'","'address'","'ambient'","'at'","'because'","'below'","'beside'","'bias'","'breaks'","'bridged'","'built'","'bus'","'cable'","'capacitance'","'capacitor'","'carries'","'class'","'closed'","'colours'","'common'","'conductor'","'contacts'","'continued'","'crossed'","'device'","'draws'","'earthed'","'edge'","'expects'","'fixed'","'floating'","'from'","'fuse'","'impedance'","'import'","'in'","'indicator'","'limit'","'load'","'mains'","'mark'","'most'","'needed'","'network'","'node'","'normally'","'of'","'off'","'on'","'open'","'pairs'","'polarity'","'port'","'rates'","'reads'","'reserved'","'resistance'","'resistor'","'revision'","'role'","'shield'","'source'","'spare'","'speaks'","'splice'","'store'","'supplies'","'switch'","'tap'","'terminals'","'terminate'","'terminator'","'through'","'to'","'twin'","'twisted'","'untwisted'","'velocity'","'waive'","'within'","'{'","'}'"].map((token, index) => [token, index]));
+export const tokenNumbers: ReadonlyMap<string, number> = new Map(["EOF","FEET_AND_INCHES","FRAMING","NUMBER","HYPHENATED","ID","STRING","'%'","'+'","','","'-'","'.'","'..'","'/'","':'","'above'","'across'","'address'","'ambient'","'at'","'because'","'below'","'beside'","'bias'","'breaks'","'bridged'","'built'","'bus'","'cable'","'capacitance'","'capacitor'","'carries'","'class'","'closed'","'colours'","'common'","'conductor'","'contacts'","'continued'","'cords'","'crossed'","'delay'","'device'","'draws'","'earthed'","'edge'","'expects'","'fixed'","'floating'","'from'","'fuse'","'impedance'","'import'","'in'","'indicator'","'limit'","'load'","'mains'","'mark'","'most'","'needed'","'network'","'node'","'normally'","'of'","'off'","'on'","'open'","'pairs'","'polarity'","'port'","'rates'","'reads'","'reserved'","'resistance'","'resistor'","'revision'","'role'","'sample'","'shield'","'source'","'spare'","'speaks'","'splice'","'store'","'supplies'","'switch'","'tap'","'terminals'","'terminate'","'terminator'","'through'","'to'","'twin'","'twisted'","'untwisted'","'velocity'","'waive'","'within'","'{'","'}'"].map((token, index) => [token, index]));
 
 export interface Sheet {
   readonly type: 'Sheet';
@@ -31,7 +31,7 @@ export interface CableDeclaration {
   readonly properties: readonly CableProperty[];
 }
 
-export type CableProperty = Conductor | Twist | CableShield | Impedance | Capacitance | Velocity | Resistance | CableColours | Carries;
+export type CableProperty = Conductor | Twist | CableShield | CableClass | Impedance | Capacitance | Velocity | Resistance | CableColours | Carries;
 
 export interface Conductor {
   readonly type: 'Conductor';
@@ -54,6 +54,13 @@ export interface CableShield {
   readonly start: number;
   readonly end: number;
   readonly make: readonly Word[];
+}
+
+export interface CableClass {
+  readonly type: 'CableClass';
+  readonly start: number;
+  readonly end: number;
+  readonly name: Word | undefined;
 }
 
 export interface Impedance {
@@ -148,7 +155,7 @@ export interface PortDeclaration {
   readonly properties: readonly PortProperty[];
 }
 
-export type PortProperty = Terminals | Speaks | Polarity | Load | Capacitance | PortTerminator | PortBias | PortAddress | Rates | Edge | Reserved | Twin | Supplies | Draws | Normally | Expects | AtMost | Reads;
+export type PortProperty = Terminals | Speaks | Polarity | Load | Capacitance | Resistance | PortTerminator | PortBias | PortAddress | Rates | Edge | Delay | Reserved | Twin | Supplies | Draws | Normally | Expects | AtMost | Reads;
 
 export interface Terminals {
   readonly type: 'Terminals';
@@ -234,6 +241,13 @@ export interface Rates {
 
 export interface Edge {
   readonly type: 'Edge';
+  readonly start: number;
+  readonly end: number;
+  readonly time: Quantity | undefined;
+}
+
+export interface Delay {
+  readonly type: 'Delay';
   readonly start: number;
   readonly end: number;
   readonly time: Quantity | undefined;
@@ -369,7 +383,7 @@ export interface BusDeclaration {
   readonly statements: readonly BusStatement[];
 }
 
-export type BusStatement = From | Run | BusShield | BusBias | Ambient | BusColours | Waiver;
+export type BusStatement = From | Run | BusShield | BusBias | Ambient | SamplePoint | BusColours | Waiver;
 
 export interface From {
   readonly type: 'From';
@@ -388,7 +402,7 @@ export interface Run {
   readonly landing: Landing | undefined;
 }
 
-export type RunOption = OnCable | Built | Spare | BesideMains | Fuse;
+export type RunOption = OnCable | Built | Cords | Spare | BesideMains | Fuse;
 
 export interface OnCable {
   readonly type: 'OnCable';
@@ -402,6 +416,14 @@ export interface Built {
   readonly start: number;
   readonly end: number;
   readonly length: Quantity | undefined;
+}
+
+export interface Cords {
+  readonly type: 'Cords';
+  readonly start: number;
+  readonly end: number;
+  readonly length: Quantity | undefined;
+  readonly cable: Name | undefined;
 }
 
 export interface Spare {
@@ -512,6 +534,8 @@ export interface BusShield {
   readonly start: number;
   readonly end: number;
   readonly at: LandingReference | undefined;
+  readonly resistance: Quantity | undefined;
+  readonly capacitance: Quantity | undefined;
 }
 
 export interface BusBias {
@@ -528,6 +552,13 @@ export interface Ambient {
   readonly start: number;
   readonly end: number;
   readonly temperature: Quantity | undefined;
+}
+
+export interface SamplePoint {
+  readonly type: 'SamplePoint';
+  readonly start: number;
+  readonly end: number;
+  readonly point: Quantity | undefined;
 }
 
 export interface BusColours {
@@ -651,19 +682,19 @@ function readSheet(): Sheet {
   const start = input.starts[position] as number;
   const imports: (Import)[] = [];
   const declarations: (Declaration)[] = [];
-  while (input.kinds[position] === 50 /* 'import' */ || input.kinds[position] === 28 /* 'cable' */ || input.kinds[position] === 40 /* 'device' */ || input.kinds[position] === 81 /* 'store' */) { if (input.kinds[position] === 50 /* 'import' */) { imports.push(readImport()); } else if (input.kinds[position] === 28 /* 'cable' */ || input.kinds[position] === 40 /* 'device' */ || input.kinds[position] === 81 /* 'store' */) { declarations.push(readDeclaration()); } else { stop(); } }
+  while (input.kinds[position] === 52 /* 'import' */ || input.kinds[position] === 28 /* 'cable' */ || input.kinds[position] === 42 /* 'device' */ || input.kinds[position] === 84 /* 'store' */) { if (input.kinds[position] === 52 /* 'import' */) { imports.push(readImport()); } else if (input.kinds[position] === 28 /* 'cable' */ || input.kinds[position] === 42 /* 'device' */ || input.kinds[position] === 84 /* 'store' */) { declarations.push(readDeclaration()); } else { stop(); } }
   return { type: 'Sheet', start, end: input.ends[position - 1] ?? 0, imports, declarations };
 }
 
 function readImport(): Import {
   const start = input.starts[position] as number;
   let path: Text | undefined;
-  skip(50 /* 'import' */);
+  skip(52 /* 'import' */);
 if (input.kinds[position] === 6 /* STRING */) { path = readText(); }
   return { type: 'Import', start, end: input.ends[position - 1] ?? 0, path };
 }
 
-function readDeclaration(): Declaration { if (input.kinds[position] === 28 /* 'cable' */) { return readCableDeclaration(); } else if (input.kinds[position] === 40 /* 'device' */) { return readDeviceDeclaration(); } else if (input.kinds[position] === 81 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
+function readDeclaration(): Declaration { if (input.kinds[position] === 28 /* 'cable' */) { return readCableDeclaration(); } else if (input.kinds[position] === 42 /* 'device' */) { return readDeviceDeclaration(); } else if (input.kinds[position] === 84 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
 
 function readCableDeclaration(): CableDeclaration {
   const start = input.starts[position] as number;
@@ -673,13 +704,13 @@ function readCableDeclaration(): CableDeclaration {
   skip(28 /* 'cable' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-skip(96 /* '{' */);
-while (input.kinds[position] === 91 /* 'twisted' */ || input.kinds[position] === 92 /* 'untwisted' */ || input.kinds[position] === 76 /* 'shield' */ || input.kinds[position] === 36 /* 'conductor' */ || input.kinds[position] === 49 /* 'impedance' */ || input.kinds[position] === 29 /* 'capacitance' */ || input.kinds[position] === 93 /* 'velocity' */ || input.kinds[position] === 72 /* 'resistance' */ || input.kinds[position] === 34 /* 'colours' */ || input.kinds[position] === 31 /* 'carries' */) { properties.push(readCableProperty()); }
-skip(97 /* '}' */);
+skip(99 /* '{' */);
+while (input.kinds[position] === 94 /* 'twisted' */ || input.kinds[position] === 95 /* 'untwisted' */ || input.kinds[position] === 79 /* 'shield' */ || input.kinds[position] === 36 /* 'conductor' */ || input.kinds[position] === 32 /* 'class' */ || input.kinds[position] === 51 /* 'impedance' */ || input.kinds[position] === 29 /* 'capacitance' */ || input.kinds[position] === 96 /* 'velocity' */ || input.kinds[position] === 74 /* 'resistance' */ || input.kinds[position] === 34 /* 'colours' */ || input.kinds[position] === 31 /* 'carries' */) { properties.push(readCableProperty()); }
+skip(100 /* '}' */);
   return { type: 'CableDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, properties };
 }
 
-function readCableProperty(): CableProperty { if (input.kinds[position] === 36 /* 'conductor' */) { return readConductor(); } else if (input.kinds[position] === 91 /* 'twisted' */ || input.kinds[position] === 92 /* 'untwisted' */) { return readTwist(); } else if (input.kinds[position] === 76 /* 'shield' */) { return readCableShield(); } else if (input.kinds[position] === 49 /* 'impedance' */) { return readImpedance(); } else if (input.kinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 93 /* 'velocity' */) { return readVelocity(); } else if (input.kinds[position] === 72 /* 'resistance' */) { return readResistance(); } else if (input.kinds[position] === 34 /* 'colours' */) { return readCableColours(); } else if (input.kinds[position] === 31 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
+function readCableProperty(): CableProperty { if (input.kinds[position] === 36 /* 'conductor' */) { return readConductor(); } else if (input.kinds[position] === 94 /* 'twisted' */ || input.kinds[position] === 95 /* 'untwisted' */) { return readTwist(); } else if (input.kinds[position] === 79 /* 'shield' */) { return readCableShield(); } else if (input.kinds[position] === 32 /* 'class' */) { return readCableClass(); } else if (input.kinds[position] === 51 /* 'impedance' */) { return readImpedance(); } else if (input.kinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 96 /* 'velocity' */) { return readVelocity(); } else if (input.kinds[position] === 74 /* 'resistance' */) { return readResistance(); } else if (input.kinds[position] === 34 /* 'colours' */) { return readCableColours(); } else if (input.kinds[position] === 31 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
 
 function readConductor(): Conductor {
   const start = input.starts[position] as number;
@@ -695,24 +726,32 @@ function readTwist(): Twist {
   const start = input.starts[position] as number;
   let pairs: Integer | undefined;
   let untwisted = false;
-  if (input.kinds[position] === 91 /* 'twisted' */) { skip(91 /* 'twisted' */);
-skip(66 /* 'pairs' */);
-pairs = readInteger(); } else if (input.kinds[position] === 92 /* 'untwisted' */) { keyword(92 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
+  if (input.kinds[position] === 94 /* 'twisted' */) { skip(94 /* 'twisted' */);
+skip(68 /* 'pairs' */);
+pairs = readInteger(); } else if (input.kinds[position] === 95 /* 'untwisted' */) { keyword(95 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
   return { type: 'Twist', start, end: input.ends[position - 1] ?? 0, pairs, untwisted };
 }
 
 function readCableShield(): CableShield {
   const start = input.starts[position] as number;
   const make: (Word)[] = [];
-  skip(76 /* 'shield' */);
+  skip(79 /* 'shield' */);
 while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { make.push(readWord()); }
   return { type: 'CableShield', start, end: input.ends[position - 1] ?? 0, make };
+}
+
+function readCableClass(): CableClass {
+  const start = input.starts[position] as number;
+  let name: Word | undefined;
+  skip(32 /* 'class' */);
+name = readWord();
+  return { type: 'CableClass', start, end: input.ends[position - 1] ?? 0, name };
 }
 
 function readImpedance(): Impedance {
   const start = input.starts[position] as number;
   let value: Quantity | undefined;
-  skip(49 /* 'impedance' */);
+  skip(51 /* 'impedance' */);
 value = readQuantity();
   return { type: 'Impedance', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -728,7 +767,7 @@ value = readQuantity();
 function readVelocity(): Velocity {
   const start = input.starts[position] as number;
   let value: Quantity | undefined;
-  skip(93 /* 'velocity' */);
+  skip(96 /* 'velocity' */);
 value = readQuantity();
   return { type: 'Velocity', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -736,7 +775,7 @@ value = readQuantity();
 function readResistance(): Resistance {
   const start = input.starts[position] as number;
   let value: Quantity | undefined;
-  skip(72 /* 'resistance' */);
+  skip(74 /* 'resistance' */);
 value = readQuantity();
   return { type: 'Resistance', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -764,21 +803,21 @@ function readDeviceDeclaration(): DeviceDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   const members: (DeviceMember)[] = [];
-  skip(40 /* 'device' */);
+  skip(42 /* 'device' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-skip(96 /* '{' */);
-while (input.kinds[position] === 75 /* 'role' */ || input.kinds[position] === 74 /* 'revision' */ || input.kinds[position] === 68 /* 'port' */ || input.kinds[position] === 52 /* 'indicator' */ || input.kinds[position] === 56 /* 'mark' */) { members.push(readDeviceMember()); }
-skip(97 /* '}' */);
+skip(99 /* '{' */);
+while (input.kinds[position] === 77 /* 'role' */ || input.kinds[position] === 76 /* 'revision' */ || input.kinds[position] === 70 /* 'port' */ || input.kinds[position] === 54 /* 'indicator' */ || input.kinds[position] === 58 /* 'mark' */) { members.push(readDeviceMember()); }
+skip(100 /* '}' */);
   return { type: 'DeviceDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, members };
 }
 
-function readDeviceMember(): DeviceMember { if (input.kinds[position] === 75 /* 'role' */) { return readRole(); } else if (input.kinds[position] === 74 /* 'revision' */) { return readRevisions(); } else if (input.kinds[position] === 68 /* 'port' */) { return readPortDeclaration(); } else if (input.kinds[position] === 52 /* 'indicator' */) { return readIndicator(); } else if (input.kinds[position] === 56 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
+function readDeviceMember(): DeviceMember { if (input.kinds[position] === 77 /* 'role' */) { return readRole(); } else if (input.kinds[position] === 76 /* 'revision' */) { return readRevisions(); } else if (input.kinds[position] === 70 /* 'port' */) { return readPortDeclaration(); } else if (input.kinds[position] === 54 /* 'indicator' */) { return readIndicator(); } else if (input.kinds[position] === 58 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
 
 function readRole(): Role {
   const start = input.starts[position] as number;
   let role: Word | undefined;
-  skip(75 /* 'role' */);
+  skip(77 /* 'role' */);
 role = readWord();
   return { type: 'Role', start, end: input.ends[position - 1] ?? 0, role };
 }
@@ -786,7 +825,7 @@ role = readWord();
 function readRevisions(): Revisions {
   const start = input.starts[position] as number;
   const names: (Name)[] = [];
-  skip(74 /* 'revision' */);
+  skip(76 /* 'revision' */);
 names.push(readName());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 names.push(readName()); }
@@ -797,7 +836,7 @@ function readIndicator(): Indicator {
   const start = input.starts[position] as number;
   let name: Name | undefined;
   let text: Text | undefined;
-  skip(52 /* 'indicator' */);
+  skip(54 /* 'indicator' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { text = readText(); }
   return { type: 'Indicator', start, end: input.ends[position - 1] ?? 0, name, text };
@@ -806,7 +845,7 @@ if (input.kinds[position] === 6 /* STRING */) { text = readText(); }
 function readMark(): Mark {
   const start = input.starts[position] as number;
   let text: Text | undefined;
-  skip(56 /* 'mark' */);
+  skip(58 /* 'mark' */);
 text = readText();
   return { type: 'Mark', start, end: input.ends[position - 1] ?? 0, text };
 }
@@ -817,24 +856,24 @@ function readPortDeclaration(): PortDeclaration {
   let label: Text | undefined;
   let kind: Word | undefined;
   const properties: (PortProperty)[] = [];
-  skip(68 /* 'port' */);
+  skip(70 /* 'port' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
 skip(14 /* ':' */);
 kind = readWord();
-if (input.kinds[position] === 96 /* '{' */) { skip(96 /* '{' */);
-while (input.kinds[position] === 54 /* 'load' */ || input.kinds[position] === 29 /* 'capacitance' */ || input.kinds[position] === 87 /* 'terminator' */ || input.kinds[position] === 23 /* 'bias' */ || input.kinds[position] === 71 /* 'reserved' */ || input.kinds[position] === 90 /* 'twin' */ || input.kinds[position] === 61 /* 'normally' */ || input.kinds[position] === 44 /* 'expects' */ || input.kinds[position] === 19 /* 'at' */ || input.kinds[position] === 79 /* 'speaks' */ || input.kinds[position] === 67 /* 'polarity' */ || input.kinds[position] === 17 /* 'address' */ || input.kinds[position] === 69 /* 'rates' */ || input.kinds[position] === 43 /* 'edge' */ || input.kinds[position] === 82 /* 'supplies' */ || input.kinds[position] === 41 /* 'draws' */ || input.kinds[position] === 70 /* 'reads' */ || input.kinds[position] === 85 /* 'terminals' */) { properties.push(readPortProperty()); }
-skip(97 /* '}' */); }
+if (input.kinds[position] === 99 /* '{' */) { skip(99 /* '{' */);
+while (input.kinds[position] === 56 /* 'load' */ || input.kinds[position] === 29 /* 'capacitance' */ || input.kinds[position] === 74 /* 'resistance' */ || input.kinds[position] === 90 /* 'terminator' */ || input.kinds[position] === 23 /* 'bias' */ || input.kinds[position] === 73 /* 'reserved' */ || input.kinds[position] === 93 /* 'twin' */ || input.kinds[position] === 63 /* 'normally' */ || input.kinds[position] === 46 /* 'expects' */ || input.kinds[position] === 19 /* 'at' */ || input.kinds[position] === 82 /* 'speaks' */ || input.kinds[position] === 69 /* 'polarity' */ || input.kinds[position] === 17 /* 'address' */ || input.kinds[position] === 71 /* 'rates' */ || input.kinds[position] === 45 /* 'edge' */ || input.kinds[position] === 41 /* 'delay' */ || input.kinds[position] === 85 /* 'supplies' */ || input.kinds[position] === 43 /* 'draws' */ || input.kinds[position] === 72 /* 'reads' */ || input.kinds[position] === 88 /* 'terminals' */) { properties.push(readPortProperty()); }
+skip(100 /* '}' */); }
   return { type: 'PortDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, kind, properties };
 }
 
-function readPortProperty(): PortProperty { if (input.kinds[position] === 85 /* 'terminals' */) { return readTerminals(); } else if (input.kinds[position] === 79 /* 'speaks' */) { return readSpeaks(); } else if (input.kinds[position] === 67 /* 'polarity' */) { return readPolarity(); } else if (input.kinds[position] === 54 /* 'load' */) { return readLoad(); } else if (input.kinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 87 /* 'terminator' */) { return readPortTerminator(); } else if (input.kinds[position] === 23 /* 'bias' */) { return readPortBias(); } else if (input.kinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (input.kinds[position] === 69 /* 'rates' */) { return readRates(); } else if (input.kinds[position] === 43 /* 'edge' */) { return readEdge(); } else if (input.kinds[position] === 71 /* 'reserved' */) { return readReserved(); } else if (input.kinds[position] === 90 /* 'twin' */) { return readTwin(); } else if (input.kinds[position] === 82 /* 'supplies' */) { return readSupplies(); } else if (input.kinds[position] === 41 /* 'draws' */) { return readDraws(); } else if (input.kinds[position] === 61 /* 'normally' */) { return readNormally(); } else if (input.kinds[position] === 44 /* 'expects' */) { return readExpects(); } else if (input.kinds[position] === 19 /* 'at' */) { return readAtMost(); } else if (input.kinds[position] === 70 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
+function readPortProperty(): PortProperty { if (input.kinds[position] === 88 /* 'terminals' */) { return readTerminals(); } else if (input.kinds[position] === 82 /* 'speaks' */) { return readSpeaks(); } else if (input.kinds[position] === 69 /* 'polarity' */) { return readPolarity(); } else if (input.kinds[position] === 56 /* 'load' */) { return readLoad(); } else if (input.kinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 74 /* 'resistance' */) { return readResistance(); } else if (input.kinds[position] === 90 /* 'terminator' */) { return readPortTerminator(); } else if (input.kinds[position] === 23 /* 'bias' */) { return readPortBias(); } else if (input.kinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (input.kinds[position] === 71 /* 'rates' */) { return readRates(); } else if (input.kinds[position] === 45 /* 'edge' */) { return readEdge(); } else if (input.kinds[position] === 41 /* 'delay' */) { return readDelay(); } else if (input.kinds[position] === 73 /* 'reserved' */) { return readReserved(); } else if (input.kinds[position] === 93 /* 'twin' */) { return readTwin(); } else if (input.kinds[position] === 85 /* 'supplies' */) { return readSupplies(); } else if (input.kinds[position] === 43 /* 'draws' */) { return readDraws(); } else if (input.kinds[position] === 63 /* 'normally' */) { return readNormally(); } else if (input.kinds[position] === 46 /* 'expects' */) { return readExpects(); } else if (input.kinds[position] === 19 /* 'at' */) { return readAtMost(); } else if (input.kinds[position] === 72 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
 
 function readTerminals(): Terminals {
   const start = input.starts[position] as number;
   const terminals: (Terminal)[] = [];
-  skip(85 /* 'terminals' */);
-do { terminals.push(readTerminal()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 76 /* 'shield' */ || input.kinds[position] === 35 /* 'common' */);
+  skip(88 /* 'terminals' */);
+do { terminals.push(readTerminal()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 79 /* 'shield' */ || input.kinds[position] === 35 /* 'common' */);
   return { type: 'Terminals', start, end: input.ends[position - 1] ?? 0, terminals };
 }
 
@@ -842,7 +881,7 @@ function readTerminal(): Terminal {
   const start = input.starts[position] as number;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let mark: Text | undefined;
-  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 76 /* 'shield' */) { role = keyword(76 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
+  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 79 /* 'shield' */) { role = keyword(79 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
 mark = readText();
   return { type: 'Terminal', start, end: input.ends[position - 1] ?? 0, role, mark };
 }
@@ -850,7 +889,7 @@ mark = readText();
 function readSpeaks(): Speaks {
   const start = input.starts[position] as number;
   const kinds: (Word)[] = [];
-  skip(79 /* 'speaks' */);
+  skip(82 /* 'speaks' */);
 kinds.push(readWord());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 kinds.push(readWord()); }
@@ -860,7 +899,7 @@ kinds.push(readWord()); }
 function readPolarity(): Polarity {
   const start = input.starts[position] as number;
   let value: Word | undefined;
-  skip(67 /* 'polarity' */);
+  skip(69 /* 'polarity' */);
 value = readWord();
   return { type: 'Polarity', start, end: input.ends[position - 1] ?? 0, value };
 }
@@ -869,7 +908,7 @@ function readLoad(): Load {
   const start = input.starts[position] as number;
   let numerator: number | undefined;
   let denominator: number | undefined;
-  skip(54 /* 'load' */);
+  skip(56 /* 'load' */);
 numerator = decimal(3 /* NUMBER */);
 if (input.kinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 denominator = decimal(3 /* NUMBER */); }
@@ -881,8 +920,8 @@ function readPortTerminator(): PortTerminator {
   let means: 'switch' | 'fixed' | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(87 /* 'terminator' */);
-if (input.kinds[position] === 83 /* 'switch' */) { means = keyword(83 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 45 /* 'fixed' */) { means = keyword(45 /* 'fixed' */, 'fixed'); } else { stop(); }
+  skip(90 /* 'terminator' */);
+if (input.kinds[position] === 86 /* 'switch' */) { means = keyword(86 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistance = readQuantity();
 if (input.kinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); }
@@ -895,7 +934,7 @@ function readPortBias(): PortBias {
   let means: 'switch' | 'fixed' | undefined;
   let resistors: BiasResistors | undefined;
   skip(23 /* 'bias' */);
-if (input.kinds[position] === 58 /* 'needed' */) { keyword(58 /* 'needed' */, 'needed'); needed = true; } else if (input.kinds[position] === 83 /* 'switch' */ || input.kinds[position] === 45 /* 'fixed' */) { if (input.kinds[position] === 83 /* 'switch' */) { means = keyword(83 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 45 /* 'fixed' */) { means = keyword(45 /* 'fixed' */, 'fixed'); } else { stop(); }
+if (input.kinds[position] === 60 /* 'needed' */) { keyword(60 /* 'needed' */, 'needed'); needed = true; } else if (input.kinds[position] === 86 /* 'switch' */ || input.kinds[position] === 47 /* 'fixed' */) { if (input.kinds[position] === 86 /* 'switch' */) { means = keyword(86 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistors = readBiasResistors(); } else { stop(); }
   return { type: 'PortBias', start, end: input.ends[position - 1] ?? 0, needed, means, resistors };
 }
@@ -906,12 +945,12 @@ function readBiasResistors(): BiasResistors {
   let down: Quantity | undefined;
   let supply: Quantity | undefined;
   up = readQuantity();
-if (input.kinds[position] === 89 /* 'to' */) { skip(89 /* 'to' */);
+if (input.kinds[position] === 92 /* 'to' */) { skip(92 /* 'to' */);
 skip(8 /* '+' */);
 down = readQuantity();
-skip(89 /* 'to' */);
+skip(92 /* 'to' */);
 skip(10 /* '-' */); }
-if (input.kinds[position] === 77 /* 'source' */) { skip(77 /* 'source' */);
+if (input.kinds[position] === 80 /* 'source' */) { skip(80 /* 'source' */);
 supply = readQuantity(); }
   return { type: 'BiasResistors', start, end: input.ends[position - 1] ?? 0, up, down, supply };
 }
@@ -928,7 +967,7 @@ means = readWord();
 if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */) { low = readInteger();
 skip(12 /* '..' */);
 high = readInteger(); }
-if (input.kinds[position] === 62 /* 'of' */) { skip(62 /* 'of' */);
+if (input.kinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
 positions = readInteger(); }
 while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { coding.push(readWord()); }
   return { type: 'PortAddress', start, end: input.ends[position - 1] ?? 0, means, low, high, positions, coding };
@@ -937,7 +976,7 @@ while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HY
 function readRates(): Rates {
   const start = input.starts[position] as number;
   const rates: (Quantity)[] = [];
-  skip(69 /* 'rates' */);
+  skip(71 /* 'rates' */);
 rates.push(readQuantity());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 rates.push(readQuantity()); }
@@ -947,17 +986,25 @@ rates.push(readQuantity()); }
 function readEdge(): Edge {
   const start = input.starts[position] as number;
   let time: Quantity | undefined;
-  skip(43 /* 'edge' */);
+  skip(45 /* 'edge' */);
 time = readQuantity();
   return { type: 'Edge', start, end: input.ends[position - 1] ?? 0, time };
+}
+
+function readDelay(): Delay {
+  const start = input.starts[position] as number;
+  let time: Quantity | undefined;
+  skip(41 /* 'delay' */);
+time = readQuantity();
+  return { type: 'Delay', start, end: input.ends[position - 1] ?? 0, time };
 }
 
 function readReserved(): Reserved {
   const start = input.starts[position] as number;
   const revisions: (Name)[] = [];
   let reason: Text | undefined;
-  skip(71 /* 'reserved' */);
-if (input.kinds[position] === 51 /* 'in' */) { skip(51 /* 'in' */);
+  skip(73 /* 'reserved' */);
+if (input.kinds[position] === 53 /* 'in' */) { skip(53 /* 'in' */);
 revisions.push(readName());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 revisions.push(readName()); } }
@@ -969,8 +1016,8 @@ function readTwin(): Twin {
   const start = input.starts[position] as number;
   let port: Name | undefined;
   let reason: Text | undefined;
-  skip(90 /* 'twin' */);
-skip(62 /* 'of' */);
+  skip(93 /* 'twin' */);
+skip(64 /* 'of' */);
 port = readName();
 if (input.kinds[position] === 6 /* STRING */) { reason = readText(); }
   return { type: 'Twin', start, end: input.ends[position - 1] ?? 0, port, reason };
@@ -983,12 +1030,12 @@ function readSupplies(): Supplies {
   let tolerance: Quantity | undefined;
   let limit: Quantity | undefined;
   let marked: Integer | undefined;
-  skip(82 /* 'supplies' */);
+  skip(85 /* 'supplies' */);
 voltage = readQuantity();
 if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
-if (input.kinds[position] === 95 /* 'within' */) { skip(95 /* 'within' */);
+if (input.kinds[position] === 98 /* 'within' */) { skip(98 /* 'within' */);
 tolerance = readQuantity(); }
-if (input.kinds[position] === 53 /* 'limit' */) { skip(53 /* 'limit' */);
+if (input.kinds[position] === 55 /* 'limit' */) { skip(55 /* 'limit' */);
 limit = readQuantity(); }
 if (input.kinds[position] === 32 /* 'class' */) { skip(32 /* 'class' */);
 marked = readInteger(); }
@@ -1001,7 +1048,7 @@ function readDraws(): Draws {
   let form: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  skip(41 /* 'draws' */);
+  skip(43 /* 'draws' */);
 amount = readQuantity();
 if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
 if (input.kinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
@@ -1014,16 +1061,16 @@ high = readQuantity(); }
 function readNormally(): Normally {
   const start = input.starts[position] as number;
   let state: 'closed' | 'open' | undefined;
-  skip(61 /* 'normally' */);
-if (input.kinds[position] === 33 /* 'closed' */) { state = keyword(33 /* 'closed' */, 'closed'); } else if (input.kinds[position] === 65 /* 'open' */) { state = keyword(65 /* 'open' */, 'open'); } else { stop(); }
+  skip(63 /* 'normally' */);
+if (input.kinds[position] === 33 /* 'closed' */) { state = keyword(33 /* 'closed' */, 'closed'); } else if (input.kinds[position] === 67 /* 'open' */) { state = keyword(67 /* 'open' */, 'open'); } else { stop(); }
   return { type: 'Normally', start, end: input.ends[position - 1] ?? 0, state };
 }
 
 function readExpects(): Expects {
   const start = input.starts[position] as number;
   let resistance: Quantity | undefined;
-  skip(44 /* 'expects' */);
-skip(73 /* 'resistor' */);
+  skip(46 /* 'expects' */);
+skip(75 /* 'resistor' */);
 resistance = readQuantity();
   return { type: 'Expects', start, end: input.ends[position - 1] ?? 0, resistance };
 }
@@ -1034,9 +1081,9 @@ function readAtMost(): AtMost {
   let contacts = false;
   let cable = false;
   skip(19 /* 'at' */);
-skip(57 /* 'most' */);
+skip(59 /* 'most' */);
 amount = readQuantity();
-if (input.kinds[position] === 37 /* 'contacts' */) { keyword(37 /* 'contacts' */, 'contacts'); contacts = true; } else if (input.kinds[position] === 62 /* 'of' */) { skip(62 /* 'of' */);
+if (input.kinds[position] === 37 /* 'contacts' */) { keyword(37 /* 'contacts' */, 'contacts'); contacts = true; } else if (input.kinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
 keyword(28 /* 'cable' */, 'cable'); cable = true; } else { stop(); }
   return { type: 'AtMost', start, end: input.ends[position - 1] ?? 0, amount, contacts, cable };
 }
@@ -1046,7 +1093,7 @@ function readReads(): Reads {
   let meaning: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  skip(70 /* 'reads' */);
+  skip(72 /* 'reads' */);
 meaning = readWord();
 if (input.kinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
 low = readQuantity(); }
@@ -1061,17 +1108,17 @@ function readStoreDeclaration(): StoreDeclaration {
   let continued = false;
   let label: Text | undefined;
   const members: (StoreMember)[] = [];
-  skip(81 /* 'store' */);
+  skip(84 /* 'store' */);
 name = readName();
 if (input.kinds[position] === 38 /* 'continued' */) { keyword(38 /* 'continued' */, 'continued'); continued = true; }
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-skip(96 /* '{' */);
-while (input.kinds[position] === 60 /* 'node' */ || input.kinds[position] === 59 /* 'network' */ || input.kinds[position] === 27 /* 'bus' */ || input.kinds[position] === 94 /* 'waive' */) { members.push(readStoreMember()); }
-skip(97 /* '}' */);
+skip(99 /* '{' */);
+while (input.kinds[position] === 62 /* 'node' */ || input.kinds[position] === 61 /* 'network' */ || input.kinds[position] === 27 /* 'bus' */ || input.kinds[position] === 97 /* 'waive' */) { members.push(readStoreMember()); }
+skip(100 /* '}' */);
   return { type: 'StoreDeclaration', start, end: input.ends[position - 1] ?? 0, name, continued, label, members };
 }
 
-function readStoreMember(): StoreMember { if (input.kinds[position] === 60 /* 'node' */) { return readNodeDeclaration(); } else if (input.kinds[position] === 59 /* 'network' */) { return readNetworkDeclaration(); } else if (input.kinds[position] === 27 /* 'bus' */) { return readBusDeclaration(); } else if (input.kinds[position] === 94 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readStoreMember(): StoreMember { if (input.kinds[position] === 62 /* 'node' */) { return readNodeDeclaration(); } else if (input.kinds[position] === 61 /* 'network' */) { return readNetworkDeclaration(); } else if (input.kinds[position] === 27 /* 'bus' */) { return readBusDeclaration(); } else if (input.kinds[position] === 97 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readNodeDeclaration(): NodeDeclaration {
   const start = input.starts[position] as number;
@@ -1079,12 +1126,12 @@ function readNodeDeclaration(): NodeDeclaration {
   let label: Text | undefined;
   let device: Name | undefined;
   let revision: Name | undefined;
-  skip(60 /* 'node' */);
+  skip(62 /* 'node' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
 if (input.kinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-if (input.kinds[position] === 74 /* 'revision' */) { skip(74 /* 'revision' */);
+if (input.kinds[position] === 76 /* 'revision' */) { skip(76 /* 'revision' */);
 revision = readName(); }
   return { type: 'NodeDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, device, revision };
 }
@@ -1094,14 +1141,14 @@ function readNetworkDeclaration(): NetworkDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   const members: (NetworkMember)[] = [];
-  skip(59 /* 'network' */);
+  skip(61 /* 'network' */);
 name = readName();
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-skip(96 /* '{' */);
+skip(99 /* '{' */);
 if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 6 /* STRING */) { members.push(readNetworkMember());
 while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 members.push(readNetworkMember()); } }
-skip(97 /* '}' */);
+skip(100 /* '}' */);
   return { type: 'NetworkDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, members };
 }
 
@@ -1120,7 +1167,7 @@ function readWaiver(): Waiver {
   let rule: Word | undefined;
   let at: LandingReference | undefined;
   let reason: Text | undefined;
-  skip(94 /* 'waive' */);
+  skip(97 /* 'waive' */);
 rule = readWord();
 if (input.kinds[position] === 19 /* 'at' */) { skip(19 /* 'at' */);
 at = readLandingReference(); }
@@ -1145,20 +1192,20 @@ skip(14 /* ':' */);
 kind = readWord();
 if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { rate = readQuantity(); }
 if (input.kinds[position] === 2 /* FRAMING */) { format = readFormat(); }
-if (input.kinds[position] === 64 /* 'on' */) { skip(64 /* 'on' */);
+if (input.kinds[position] === 66 /* 'on' */) { skip(66 /* 'on' */);
 cable = readName(); }
-skip(96 /* '{' */);
-while (input.kinds[position] === 76 /* 'shield' */ || input.kinds[position] === 23 /* 'bias' */ || input.kinds[position] === 94 /* 'waive' */ || input.kinds[position] === 84 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */ || input.kinds[position] === 18 /* 'ambient' */ || input.kinds[position] === 47 /* 'from' */ || input.kinds[position] === 34 /* 'colours' */) { statements.push(readBusStatement()); }
-skip(97 /* '}' */);
+skip(99 /* '{' */);
+while (input.kinds[position] === 79 /* 'shield' */ || input.kinds[position] === 23 /* 'bias' */ || input.kinds[position] === 78 /* 'sample' */ || input.kinds[position] === 97 /* 'waive' */ || input.kinds[position] === 87 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */ || input.kinds[position] === 18 /* 'ambient' */ || input.kinds[position] === 49 /* 'from' */ || input.kinds[position] === 34 /* 'colours' */) { statements.push(readBusStatement()); }
+skip(100 /* '}' */);
   return { type: 'BusDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, kind, rate, format, cable, statements };
 }
 
-function readBusStatement(): BusStatement { if (input.kinds[position] === 47 /* 'from' */) { return readFrom(); } else if (input.kinds[position] === 84 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { return readRun(); } else if (input.kinds[position] === 76 /* 'shield' */) { return readBusShield(); } else if (input.kinds[position] === 23 /* 'bias' */) { return readBusBias(); } else if (input.kinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (input.kinds[position] === 34 /* 'colours' */) { return readBusColours(); } else if (input.kinds[position] === 94 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readBusStatement(): BusStatement { if (input.kinds[position] === 49 /* 'from' */) { return readFrom(); } else if (input.kinds[position] === 87 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { return readRun(); } else if (input.kinds[position] === 79 /* 'shield' */) { return readBusShield(); } else if (input.kinds[position] === 23 /* 'bias' */) { return readBusBias(); } else if (input.kinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (input.kinds[position] === 78 /* 'sample' */) { return readSamplePoint(); } else if (input.kinds[position] === 34 /* 'colours' */) { return readBusColours(); } else if (input.kinds[position] === 97 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readFrom(): From {
   const start = input.starts[position] as number;
   let landing: Landing | undefined;
-  skip(47 /* 'from' */);
+  skip(49 /* 'from' */);
 landing = readLanding();
   return { type: 'From', start, end: input.ends[position - 1] ?? 0, landing };
 }
@@ -1169,20 +1216,20 @@ function readRun(): Run {
   let length: Quantity | undefined;
   const options: (RunOption)[] = [];
   let landing: Landing | undefined;
-  if (input.kinds[position] === 84 /* 'tap' */) { keyword(84 /* 'tap' */, 'tap'); tap = true; }
+  if (input.kinds[position] === 87 /* 'tap' */) { keyword(87 /* 'tap' */, 'tap'); tap = true; }
 length = readQuantity();
-while (input.kinds[position] === 78 /* 'spare' */ || input.kinds[position] === 22 /* 'beside' */ || input.kinds[position] === 64 /* 'on' */ || input.kinds[position] === 26 /* 'built' */ || input.kinds[position] === 48 /* 'fuse' */) { options.push(readRunOption()); }
-if (input.kinds[position] === 89 /* 'to' */) { skip(89 /* 'to' */);
+while (input.kinds[position] === 81 /* 'spare' */ || input.kinds[position] === 22 /* 'beside' */ || input.kinds[position] === 66 /* 'on' */ || input.kinds[position] === 26 /* 'built' */ || input.kinds[position] === 39 /* 'cords' */ || input.kinds[position] === 50 /* 'fuse' */) { options.push(readRunOption()); }
+if (input.kinds[position] === 92 /* 'to' */) { skip(92 /* 'to' */);
 landing = readLanding(); }
   return { type: 'Run', start, end: input.ends[position - 1] ?? 0, tap, length, options, landing };
 }
 
-function readRunOption(): RunOption { if (input.kinds[position] === 64 /* 'on' */) { return readOnCable(); } else if (input.kinds[position] === 26 /* 'built' */) { return readBuilt(); } else if (input.kinds[position] === 78 /* 'spare' */) { return readSpare(); } else if (input.kinds[position] === 22 /* 'beside' */) { return readBesideMains(); } else if (input.kinds[position] === 48 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
+function readRunOption(): RunOption { if (input.kinds[position] === 66 /* 'on' */) { return readOnCable(); } else if (input.kinds[position] === 26 /* 'built' */) { return readBuilt(); } else if (input.kinds[position] === 39 /* 'cords' */) { return readCords(); } else if (input.kinds[position] === 81 /* 'spare' */) { return readSpare(); } else if (input.kinds[position] === 22 /* 'beside' */) { return readBesideMains(); } else if (input.kinds[position] === 50 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
 
 function readOnCable(): OnCable {
   const start = input.starts[position] as number;
   let cable: Name | undefined;
-  skip(64 /* 'on' */);
+  skip(66 /* 'on' */);
 cable = readName();
   return { type: 'OnCable', start, end: input.ends[position - 1] ?? 0, cable };
 }
@@ -1195,10 +1242,21 @@ length = readQuantity();
   return { type: 'Built', start, end: input.ends[position - 1] ?? 0, length };
 }
 
+function readCords(): Cords {
+  const start = input.starts[position] as number;
+  let length: Quantity | undefined;
+  let cable: Name | undefined;
+  skip(39 /* 'cords' */);
+length = readQuantity();
+if (input.kinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
+cable = readName(); }
+  return { type: 'Cords', start, end: input.ends[position - 1] ?? 0, length, cable };
+}
+
 function readSpare(): Spare {
   const start = input.starts[position] as number;
   let spare = false;
-  keyword(78 /* 'spare' */, 'spare'); spare = true;
+  keyword(81 /* 'spare' */, 'spare'); spare = true;
   return { type: 'Spare', start, end: input.ends[position - 1] ?? 0, spare };
 }
 
@@ -1206,14 +1264,14 @@ function readBesideMains(): BesideMains {
   const start = input.starts[position] as number;
   let mains = false;
   skip(22 /* 'beside' */);
-keyword(55 /* 'mains' */, 'mains'); mains = true;
+keyword(57 /* 'mains' */, 'mains'); mains = true;
   return { type: 'BesideMains', start, end: input.ends[position - 1] ?? 0, mains };
 }
 
 function readFuse(): Fuse {
   const start = input.starts[position] as number;
   let current: Quantity | undefined;
-  skip(48 /* 'fuse' */);
+  skip(50 /* 'fuse' */);
 current = readQuantity();
   return { type: 'Fuse', start, end: input.ends[position - 1] ?? 0, current };
 }
@@ -1226,18 +1284,18 @@ function readLanding(): Landing {
   let label: Text | undefined;
   let device: Name | undefined;
   const properties: (LandingProperty)[] = [];
-  if (input.kinds[position] === 80 /* 'splice' */) { skip(80 /* 'splice' */);
+  if (input.kinds[position] === 83 /* 'splice' */) { skip(83 /* 'splice' */);
 splice = readName(); } else if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 6 /* STRING */) { node = readName();
 if (input.kinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
 port = readName(); } } else { stop(); }
 if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
 if (input.kinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-while (input.kinds[position] === 86 /* 'terminate' */ || input.kinds[position] === 83 /* 'switch' */ || input.kinds[position] === 39 /* 'crossed' */ || input.kinds[position] === 24 /* 'breaks' */ || input.kinds[position] === 16 /* 'across' */ || input.kinds[position] === 17 /* 'address' */ || input.kinds[position] === 74 /* 'revision' */ || (input.kinds[position] === 76 /* 'shield' */ && (input.kinds[position + 1] === 88 /* 'through' */ || input.kinds[position + 1] === 65 /* 'open' */ || input.kinds[position + 1] === 46 /* 'floating' */))) { properties.push(readLandingProperty()); }
+while (input.kinds[position] === 89 /* 'terminate' */ || input.kinds[position] === 86 /* 'switch' */ || input.kinds[position] === 40 /* 'crossed' */ || input.kinds[position] === 24 /* 'breaks' */ || input.kinds[position] === 16 /* 'across' */ || input.kinds[position] === 17 /* 'address' */ || input.kinds[position] === 76 /* 'revision' */ || (input.kinds[position] === 79 /* 'shield' */ && (input.kinds[position + 1] === 91 /* 'through' */ || input.kinds[position + 1] === 67 /* 'open' */ || input.kinds[position + 1] === 48 /* 'floating' */))) { properties.push(readLandingProperty()); }
   return { type: 'Landing', start, end: input.ends[position - 1] ?? 0, splice, node, port, label, device, properties };
 }
 
-function readLandingProperty(): LandingProperty { if (input.kinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (input.kinds[position] === 86 /* 'terminate' */) { return readTerminate(); } else if (input.kinds[position] === 83 /* 'switch' */) { return readSwitchOff(); } else if (input.kinds[position] === 39 /* 'crossed' */) { return readCrossed(); } else if (input.kinds[position] === 76 /* 'shield' */) { return readLandingShield(); } else if (input.kinds[position] === 74 /* 'revision' */) { return readLandingRevision(); } else if (input.kinds[position] === 24 /* 'breaks' */) { return readBreaks(); } else if (input.kinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
+function readLandingProperty(): LandingProperty { if (input.kinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (input.kinds[position] === 89 /* 'terminate' */) { return readTerminate(); } else if (input.kinds[position] === 86 /* 'switch' */) { return readSwitchOff(); } else if (input.kinds[position] === 40 /* 'crossed' */) { return readCrossed(); } else if (input.kinds[position] === 79 /* 'shield' */) { return readLandingShield(); } else if (input.kinds[position] === 76 /* 'revision' */) { return readLandingRevision(); } else if (input.kinds[position] === 24 /* 'breaks' */) { return readBreaks(); } else if (input.kinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
 
 function readLandingAddress(): LandingAddress {
   const start = input.starts[position] as number;
@@ -1252,8 +1310,8 @@ function readTerminate(): Terminate {
   let switched = false;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(86 /* 'terminate' */);
-if (input.kinds[position] === 83 /* 'switch' */) { keyword(83 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 73 /* 'resistor' */) { skip(73 /* 'resistor' */);
+  skip(89 /* 'terminate' */);
+if (input.kinds[position] === 86 /* 'switch' */) { keyword(86 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 75 /* 'resistor' */) { skip(75 /* 'resistor' */);
 resistance = readQuantity();
 if (input.kinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); } } else { stop(); }
@@ -1263,30 +1321,30 @@ capacitance = readQuantity(); } } else { stop(); }
 function readSwitchOff(): SwitchOff {
   const start = input.starts[position] as number;
   let off = false;
-  skip(83 /* 'switch' */);
-keyword(63 /* 'off' */, 'off'); off = true;
+  skip(86 /* 'switch' */);
+keyword(65 /* 'off' */, 'off'); off = true;
   return { type: 'SwitchOff', start, end: input.ends[position - 1] ?? 0, off };
 }
 
 function readCrossed(): Crossed {
   const start = input.starts[position] as number;
   let crossed = false;
-  keyword(39 /* 'crossed' */, 'crossed'); crossed = true;
+  keyword(40 /* 'crossed' */, 'crossed'); crossed = true;
   return { type: 'Crossed', start, end: input.ends[position - 1] ?? 0, crossed };
 }
 
 function readLandingShield(): LandingShield {
   const start = input.starts[position] as number;
   let treatment: 'through' | 'open' | 'floating' | undefined;
-  skip(76 /* 'shield' */);
-if (input.kinds[position] === 88 /* 'through' */) { treatment = keyword(88 /* 'through' */, 'through'); } else if (input.kinds[position] === 65 /* 'open' */) { treatment = keyword(65 /* 'open' */, 'open'); } else if (input.kinds[position] === 46 /* 'floating' */) { treatment = keyword(46 /* 'floating' */, 'floating'); } else { stop(); }
+  skip(79 /* 'shield' */);
+if (input.kinds[position] === 91 /* 'through' */) { treatment = keyword(91 /* 'through' */, 'through'); } else if (input.kinds[position] === 67 /* 'open' */) { treatment = keyword(67 /* 'open' */, 'open'); } else if (input.kinds[position] === 48 /* 'floating' */) { treatment = keyword(48 /* 'floating' */, 'floating'); } else { stop(); }
   return { type: 'LandingShield', start, end: input.ends[position - 1] ?? 0, treatment };
 }
 
 function readLandingRevision(): LandingRevision {
   const start = input.starts[position] as number;
   let revision: Name | undefined;
-  skip(74 /* 'revision' */);
+  skip(76 /* 'revision' */);
 revision = readName();
   return { type: 'LandingRevision', start, end: input.ends[position - 1] ?? 0, revision };
 }
@@ -1307,7 +1365,7 @@ function readAcross(): Across {
   let across = false;
   let through: Quantity | undefined;
   keyword(16 /* 'across' */, 'across'); across = true;
-if (input.kinds[position] === 88 /* 'through' */) { skip(88 /* 'through' */);
+if (input.kinds[position] === 91 /* 'through' */) { skip(91 /* 'through' */);
 through = readQuantity(); }
   return { type: 'Across', start, end: input.ends[position - 1] ?? 0, across, through };
 }
@@ -1325,11 +1383,17 @@ port = readName(); }
 function readBusShield(): BusShield {
   const start = input.starts[position] as number;
   let at: LandingReference | undefined;
-  skip(76 /* 'shield' */);
-skip(42 /* 'earthed' */);
+  let resistance: Quantity | undefined;
+  let capacitance: Quantity | undefined;
+  skip(79 /* 'shield' */);
+skip(44 /* 'earthed' */);
 skip(19 /* 'at' */);
 at = readLandingReference();
-  return { type: 'BusShield', start, end: input.ends[position - 1] ?? 0, at };
+if (input.kinds[position] === 91 /* 'through' */) { skip(91 /* 'through' */);
+resistance = readQuantity();
+if (input.kinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
+capacitance = readQuantity(); } }
+  return { type: 'BusShield', start, end: input.ends[position - 1] ?? 0, at, resistance, capacitance };
 }
 
 function readBusBias(): BusBias {
@@ -1340,7 +1404,7 @@ function readBusBias(): BusBias {
   skip(23 /* 'bias' */);
 skip(19 /* 'at' */);
 at = readLandingReference();
-if (input.kinds[position] === 83 /* 'switch' */) { keyword(83 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
+if (input.kinds[position] === 86 /* 'switch' */) { keyword(86 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
   return { type: 'BusBias', start, end: input.ends[position - 1] ?? 0, at, switched, resistors };
 }
 
@@ -1352,11 +1416,20 @@ temperature = readQuantity();
   return { type: 'Ambient', start, end: input.ends[position - 1] ?? 0, temperature };
 }
 
+function readSamplePoint(): SamplePoint {
+  const start = input.starts[position] as number;
+  let point: Quantity | undefined;
+  skip(78 /* 'sample' */);
+skip(19 /* 'at' */);
+point = readQuantity();
+  return { type: 'SamplePoint', start, end: input.ends[position - 1] ?? 0, point };
+}
+
 function readBusColours(): BusColours {
   const start = input.starts[position] as number;
   const colours: (ConductorColour)[] = [];
   skip(34 /* 'colours' */);
-do { colours.push(readConductorColour()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 35 /* 'common' */ || (input.kinds[position] === 10 /* '-' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)) || (input.kinds[position] === 76 /* 'shield' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)));
+do { colours.push(readConductorColour()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 35 /* 'common' */ || (input.kinds[position] === 10 /* '-' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)) || (input.kinds[position] === 79 /* 'shield' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)));
   return { type: 'BusColours', start, end: input.ends[position - 1] ?? 0, colours };
 }
 
@@ -1364,7 +1437,7 @@ function readConductorColour(): ConductorColour {
   const start = input.starts[position] as number;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let colour: Word | undefined;
-  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 76 /* 'shield' */) { role = keyword(76 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
+  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 79 /* 'shield' */) { role = keyword(79 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
 colour = readWord();
   return { type: 'ConductorColour', start, end: input.ends[position - 1] ?? 0, role, colour };
 }
@@ -1398,7 +1471,7 @@ function readQuantity(): Quantity {
   let feet: string | undefined;
   if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */) { if (input.kinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
 value = decimal(3 /* NUMBER */);
-if (input.kinds[position] === 51 /* 'in' */ || input.kinds[position] === 7 /* '%' */ || (input.kinds[position] === 5 /* ID */ && (input.kinds[position + 1] === 13 /* '/' */ || input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */ || input.kinds[position + 1] === 97 /* '}' */ || input.kinds[position + 1] === 91 /* 'twisted' */ || input.kinds[position + 1] === 92 /* 'untwisted' */ || input.kinds[position + 1] === 76 /* 'shield' */ || input.kinds[position + 1] === 36 /* 'conductor' */ || input.kinds[position + 1] === 49 /* 'impedance' */ || input.kinds[position + 1] === 29 /* 'capacitance' */ || input.kinds[position + 1] === 93 /* 'velocity' */ || input.kinds[position + 1] === 72 /* 'resistance' */ || input.kinds[position + 1] === 34 /* 'colours' */ || input.kinds[position + 1] === 31 /* 'carries' */ || input.kinds[position + 1] === 30 /* 'capacitor' */ || input.kinds[position + 1] === 54 /* 'load' */ || input.kinds[position + 1] === 87 /* 'terminator' */ || input.kinds[position + 1] === 23 /* 'bias' */ || input.kinds[position + 1] === 71 /* 'reserved' */ || input.kinds[position + 1] === 90 /* 'twin' */ || input.kinds[position + 1] === 61 /* 'normally' */ || input.kinds[position + 1] === 44 /* 'expects' */ || input.kinds[position + 1] === 19 /* 'at' */ || input.kinds[position + 1] === 79 /* 'speaks' */ || input.kinds[position + 1] === 67 /* 'polarity' */ || input.kinds[position + 1] === 17 /* 'address' */ || input.kinds[position + 1] === 69 /* 'rates' */ || input.kinds[position + 1] === 43 /* 'edge' */ || input.kinds[position + 1] === 82 /* 'supplies' */ || input.kinds[position + 1] === 41 /* 'draws' */ || input.kinds[position + 1] === 70 /* 'reads' */ || input.kinds[position + 1] === 85 /* 'terminals' */ || input.kinds[position + 1] === 89 /* 'to' */ || input.kinds[position + 1] === 77 /* 'source' */ || input.kinds[position + 1] === 9 /* ',' */ || input.kinds[position + 1] === 95 /* 'within' */ || input.kinds[position + 1] === 53 /* 'limit' */ || input.kinds[position + 1] === 32 /* 'class' */ || input.kinds[position + 1] === 15 /* 'above' */ || input.kinds[position + 1] === 21 /* 'below' */ || input.kinds[position + 1] === 37 /* 'contacts' */ || input.kinds[position + 1] === 62 /* 'of' */ || input.kinds[position + 1] === 2 /* FRAMING */ || input.kinds[position + 1] === 64 /* 'on' */ || input.kinds[position + 1] === 96 /* '{' */ || input.kinds[position + 1] === 78 /* 'spare' */ || input.kinds[position + 1] === 22 /* 'beside' */ || input.kinds[position + 1] === 26 /* 'built' */ || input.kinds[position + 1] === 48 /* 'fuse' */ || input.kinds[position + 1] === 94 /* 'waive' */ || input.kinds[position + 1] === 84 /* 'tap' */ || input.kinds[position + 1] === 10 /* '-' */ || input.kinds[position + 1] === 3 /* NUMBER */ || input.kinds[position + 1] === 1 /* FEET_AND_INCHES */ || input.kinds[position + 1] === 18 /* 'ambient' */ || input.kinds[position + 1] === 47 /* 'from' */ || input.kinds[position + 1] === 86 /* 'terminate' */ || input.kinds[position + 1] === 83 /* 'switch' */ || input.kinds[position + 1] === 39 /* 'crossed' */ || input.kinds[position + 1] === 24 /* 'breaks' */ || input.kinds[position + 1] === 16 /* 'across' */ || input.kinds[position + 1] === 74 /* 'revision' */))) { unit = readUnit(); } } else if (input.kinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
+if (input.kinds[position] === 53 /* 'in' */ || input.kinds[position] === 7 /* '%' */ || (input.kinds[position] === 5 /* ID */ && (input.kinds[position + 1] === 13 /* '/' */ || input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */ || input.kinds[position + 1] === 100 /* '}' */ || input.kinds[position + 1] === 94 /* 'twisted' */ || input.kinds[position + 1] === 95 /* 'untwisted' */ || input.kinds[position + 1] === 79 /* 'shield' */ || input.kinds[position + 1] === 36 /* 'conductor' */ || input.kinds[position + 1] === 32 /* 'class' */ || input.kinds[position + 1] === 51 /* 'impedance' */ || input.kinds[position + 1] === 29 /* 'capacitance' */ || input.kinds[position + 1] === 96 /* 'velocity' */ || input.kinds[position + 1] === 74 /* 'resistance' */ || input.kinds[position + 1] === 34 /* 'colours' */ || input.kinds[position + 1] === 31 /* 'carries' */ || input.kinds[position + 1] === 30 /* 'capacitor' */ || input.kinds[position + 1] === 56 /* 'load' */ || input.kinds[position + 1] === 90 /* 'terminator' */ || input.kinds[position + 1] === 23 /* 'bias' */ || input.kinds[position + 1] === 73 /* 'reserved' */ || input.kinds[position + 1] === 93 /* 'twin' */ || input.kinds[position + 1] === 63 /* 'normally' */ || input.kinds[position + 1] === 46 /* 'expects' */ || input.kinds[position + 1] === 19 /* 'at' */ || input.kinds[position + 1] === 82 /* 'speaks' */ || input.kinds[position + 1] === 69 /* 'polarity' */ || input.kinds[position + 1] === 17 /* 'address' */ || input.kinds[position + 1] === 71 /* 'rates' */ || input.kinds[position + 1] === 45 /* 'edge' */ || input.kinds[position + 1] === 41 /* 'delay' */ || input.kinds[position + 1] === 85 /* 'supplies' */ || input.kinds[position + 1] === 43 /* 'draws' */ || input.kinds[position + 1] === 72 /* 'reads' */ || input.kinds[position + 1] === 88 /* 'terminals' */ || input.kinds[position + 1] === 92 /* 'to' */ || input.kinds[position + 1] === 80 /* 'source' */ || input.kinds[position + 1] === 9 /* ',' */ || input.kinds[position + 1] === 98 /* 'within' */ || input.kinds[position + 1] === 55 /* 'limit' */ || input.kinds[position + 1] === 15 /* 'above' */ || input.kinds[position + 1] === 21 /* 'below' */ || input.kinds[position + 1] === 37 /* 'contacts' */ || input.kinds[position + 1] === 64 /* 'of' */ || input.kinds[position + 1] === 2 /* FRAMING */ || input.kinds[position + 1] === 66 /* 'on' */ || input.kinds[position + 1] === 99 /* '{' */ || input.kinds[position + 1] === 81 /* 'spare' */ || input.kinds[position + 1] === 22 /* 'beside' */ || input.kinds[position + 1] === 26 /* 'built' */ || input.kinds[position + 1] === 39 /* 'cords' */ || input.kinds[position + 1] === 50 /* 'fuse' */ || input.kinds[position + 1] === 78 /* 'sample' */ || input.kinds[position + 1] === 97 /* 'waive' */ || input.kinds[position + 1] === 87 /* 'tap' */ || input.kinds[position + 1] === 10 /* '-' */ || input.kinds[position + 1] === 3 /* NUMBER */ || input.kinds[position + 1] === 1 /* FEET_AND_INCHES */ || input.kinds[position + 1] === 18 /* 'ambient' */ || input.kinds[position + 1] === 49 /* 'from' */ || input.kinds[position + 1] === 89 /* 'terminate' */ || input.kinds[position + 1] === 86 /* 'switch' */ || input.kinds[position + 1] === 40 /* 'crossed' */ || input.kinds[position + 1] === 24 /* 'breaks' */ || input.kinds[position + 1] === 16 /* 'across' */ || input.kinds[position + 1] === 76 /* 'revision' */))) { unit = readUnit(); } } else if (input.kinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
   return { type: 'Quantity', start, end: input.ends[position - 1] ?? 0, negative, value, unit, feet };
 }
 
@@ -1406,7 +1479,7 @@ function readUnit(): Unit {
   const start = input.starts[position] as number;
   let text: string | 'in' | '%' | undefined;
   let per: string | undefined;
-  if (input.kinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (input.kinds[position] === 51 /* 'in' */) { text = keyword(51 /* 'in' */, 'in'); } else if (input.kinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
+  if (input.kinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (input.kinds[position] === 53 /* 'in' */) { text = keyword(53 /* 'in' */, 'in'); } else if (input.kinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
 if (input.kinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 per = word(5 /* ID */); }
   return { type: 'Unit', start, end: input.ends[position - 1] ?? 0, text, per };

@@ -32,7 +32,10 @@ export interface Shape {
   readonly ends?: readonly [LandingIndex, LandingIndex];
   /** The trunk's landings from the first end to the second, when it has ends. */
   readonly trunk: readonly LandingIndex[];
-  /** Along the cable from the bus's first landing, shortest way; undefined on islands. */
+  /**
+   * Along the cable from the bus's first landing, shortest way; undefined on islands. On Ethernet, where every link
+   * stands alone, from the first landing of the link.
+   */
   readonly distance: readonly (Metres | undefined)[];
   /** Every landing, each after the one from which the shortest way arrives. */
   readonly walk: readonly LandingIndex[];
@@ -87,7 +90,7 @@ export function shapeOf(bus: Bus): Shape {
     loose,
     ...(ends && { ends }),
     trunk: ends ? trunkBetween(bus, ends, reachedBy) : [],
-    distance: (components.length <= 1
+    distance: (components.length <= 1 || bus.kind === 'ethernet'
       ? distance
       : distance.map((value, landing) => (componentOf[landing] === 0 ? value : undefined))) as (Metres | undefined)[],
     walk: order,

@@ -5,8 +5,11 @@
  * computed in two ways. A study belongs to one frozen network and is dropped with it.
  */
 import { isUnknown, type Known, type Range, type Unknown } from '../known.js';
+import { type CanGuide, type CanGuideName, canGuides } from '../limits/can.js';
+import { endsWay } from '../limits/free-topology.js';
 import type { Bus, Cable, Landing, LandingIndex, Run, Store } from '../network.js';
 import { rs485Kinds } from '../network.js';
+import { dominantLevels } from '../physics/can-levels.js';
 import { BusCircuit, mostLoops } from '../physics/circuit.js';
 import { cableResistance, referenceTemperature, resistanceOfLength } from '../physics/conductor.js';
 import { type ContactLoop, contactLoopOf } from '../physics/contact-loop.js';
@@ -18,6 +21,8 @@ import { type Supply, supplyOf } from '../physics/supply.js';
 import { driverTestLoad } from '../physics/transceiver.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
 import { formatLength, formatOhms, metres, seconds } from '../quantity.js';
+import { type Link, linksOf } from './links.js';
+import { longestWay, type Way } from './longest-way.js';
 import { runsByCable } from './runs-by-cable.js';
 import { type Shape, shapeOf } from './shape.js';
 
@@ -30,6 +35,14 @@ export interface BusStudy {
   readonly shape: Shape;
   /** Sum of all runs, taps too, spares not. */
   readonly length: Metres;
+  /** From end to end, taps aside; 0 for what is no chain. */
+  readonly trunkLength: Metres;
+  /** The longest way along the cable between two landings that are devices or terminated. */
+  readonly farthest: Known<Way | undefined>;
+  /** The links of an Ethernet bus, each of which stands alone. */
+  readonly links: readonly Link[];
+  /** The document that judges lengths on CAN. */
+  readonly canGuide: CanGuide;
   /** The landing of the device with the role `head`, the first if several. */
   readonly head: Landing | undefined;
   readonly heads: readonly Landing[];
@@ -57,14 +70,15 @@ export interface BusStudy {
   readonly idle: readonly Known<Range<Volts>>[];
   /**
    * What each landing sees while the head drives against the bias with the least that TIA-485-A asks of a driver
-   * (1.5 V); unknown where no head is or where it works into less than the standard's 54 ohm.
+   * (1.5 V); unknown where no head is or where it works into less than the standard's 54 ohm. On CAN, where everybody
+   * drives, the dominant level of the end that reaches the landing more weakly.
    */
   readonly driven: readonly Known<Range<Volts>>[];
   /** Voltages and currents of a supply; unknown for any other kind. */
   readonly supply: Known<Supply>;
   /** What the input of a contact loop sees; unknown for any other kind. */
   readonly contactLoop: Known<ContactLoop>;
-  /** Propagation delay from the bus's first landing. */
+  /** Propagation delay from where {@link Shape.distance} counts. */
   readonly delay: readonly Known<Seconds>[];
   /** Time of one bit; unknown without a rate. */
   readonly bitTime: Known<Seconds>;
@@ -75,11 +89,13 @@ export interface BusStudy {
 export interface StudyOptions {
   /** Show lengths in this unit instead of the one that the bus's text uses most. */
   readonly lengthUnit?: LengthUnit;
+  /** The document that judges lengths on CAN; CiA's table when unset. */
+  readonly canGuide?: CanGuideName;
 }
 
 /** A study of one bus. It computes nothing before it is asked. */
 export function createStudy(store: Store, bus: Bus, options: StudyOptions = {}): BusStudy {
-  return new LazyStudy(store, bus, options.lengthUnit ?? bus.lengthUnit);
+  return new LazyStudy(store, bus, options);
 }
 
 class LazyStudy implements BusStudy {
@@ -87,6 +103,9 @@ class LazyStudy implements BusStudy {
   // What was computed, once it was.
   private madeShape?: Shape;
   private madeLength?: Metres;
+  private madeTrunkLength?: Metres;
+  private madeFarthest?: Known<Way | undefined>;
+  private madeLinks?: readonly Link[];
   private madeHeads?: readonly Landing[];
   private madeCables?: ReadonlyMap<Cable, readonly Run[]>;
   private madeLoop?: Known<Range<Ohms>>;
@@ -102,7 +121,7 @@ class LazyStudy implements BusStudy {
   constructor(
     readonly store: Store,
     readonly bus: Bus,
-    private readonly lengthUnit: LengthUnit,
+    private readonly options: StudyOptions,
   ) {}
 
   get shape(): Shape {
@@ -119,6 +138,35 @@ class LazyStudy implements BusStudy {
     let length = 0;
     for (const run of this.bus.runs) if (!run.spare) length += run.length;
     return metres(length);
+  }
+
+  get trunkLength(): Metres {
+    this.madeTrunkLength ??= this.computeTrunkLength();
+    return this.madeTrunkLength;
+  }
+
+  private computeTrunkLength(): Metres {
+    const { ends, onTap } = this.shape;
+    let length = 0;
+    for (const run of this.bus.runs) if (!run.spare && !run.tap && !onTap.has(run.from)) length += run.length;
+    return metres(ends ? length : 0);
+  }
+
+  get farthest(): Known<Way | undefined> {
+    this.madeFarthest ??= longestWay(this.bus, this.shape, {
+      run: ({ length }) => length,
+      end: (landing) => (endsWay(this.bus.landings[landing]!) ? 0 : undefined),
+    });
+    return this.madeFarthest;
+  }
+
+  get links(): readonly Link[] {
+    this.madeLinks ??= this.bus.kind === 'ethernet' ? linksOf(this.bus) : [];
+    return this.madeLinks;
+  }
+
+  get canGuide(): CanGuide {
+    return canGuides[this.options.canGuide ?? 'cia'];
   }
 
   get heads(): readonly Landing[] {
@@ -189,7 +237,9 @@ class LazyStudy implements BusStudy {
   private buildCircuit(): BusCircuit | Unknown {
     const { kind } = this.bus;
     if (kind === undefined) return { unknown: 'the kind of the bus' };
-    if (!rs485Kinds.has(kind)) return { unknown: `the circuit of a ${kind} bus` };
+    if (kind === 'ethernet') return { unknown: 'what the transformers in Ethernet ports show a meter' };
+    if (!rs485Kinds.has(kind) && kind !== 'can' && kind !== 'free-topology')
+      return { unknown: `the circuit of a ${kind} bus` };
     if (mostLoops < this.shape.closing.length) {
       return { unknown: `the levels of a bus with ${this.shape.closing.length} loops, more than ${mostLoops}` };
     }
@@ -200,6 +250,11 @@ class LazyStudy implements BusStudy {
     this.madeCircuit ??= this.buildCircuit();
     const circuit = this.madeCircuit;
     return isUnknown(circuit) ? this.bus.landings.map(() => circuit) : compute(circuit);
+  }
+
+  private levels(compute: (circuit: BusCircuit) => readonly Known<Range<Volts>>[]): readonly Known<Range<Volts>>[] {
+    if (this.bus.kind !== 'free-topology') return this.everywhere(compute);
+    return this.bus.landings.map(() => ({ unknown: 'direct levels: free topology has none' }));
   }
 
   get meter(): readonly Known<Range<Ohms>>[] {
@@ -231,16 +286,18 @@ class LazyStudy implements BusStudy {
   }
 
   get idle(): readonly Known<Range<Volts>>[] {
-    this.madeIdle ??= this.everywhere(idleLevels);
+    this.madeIdle ??= this.levels(idleLevels);
     return this.madeIdle;
   }
 
   get driven(): readonly Known<Range<Volts>>[] {
-    this.madeDriven ??= this.everywhere((circuit) => this.computeDriven(circuit));
+    this.madeDriven ??= this.levels((circuit) => this.computeDriven(circuit));
     return this.madeDriven;
   }
 
   private computeDriven(circuit: BusCircuit): readonly Known<Range<Volts>>[] {
+    if (this.bus.kind === 'can')
+      return dominantLevels(circuit, this.shape.ends ?? this.shape.walk.slice(0, 1), this.meter);
     const { head } = this;
     const load = head && this.meter[head.index]!;
     if (!load) return this.bus.landings.map(() => ({ unknown: 'which device is the head' }));
@@ -262,7 +319,7 @@ class LazyStudy implements BusStudy {
     const delays = new Array<Known<Seconds>>(this.bus.landings.length);
     for (const landing of walk) {
       const arrival = reachedBy[landing];
-      if (componentOf[landing] !== 0) {
+      if (componentOf[landing] !== 0 && this.bus.kind !== 'ethernet') {
         delays[landing] = { unknown: `the way from ${this.bus.landings[0]!.name}: nothing joins them` };
       } else if (arrival === undefined) delays[landing] = seconds(0);
       else {
@@ -280,5 +337,6 @@ class LazyStudy implements BusStudy {
     return rate !== undefined && 0 < rate ? seconds(1 / rate) : { unknown: 'the rate of the bus' };
   }
 
-  readonly lengthText = (length: Metres): string => formatLength(length, this.lengthUnit);
+  readonly lengthText = (length: Metres): string =>
+    formatLength(length, this.options.lengthUnit ?? this.bus.lengthUnit);
 }

@@ -10,6 +10,8 @@ export interface CableNeeds {
   readonly impedance?: { readonly low: number; readonly high: number; readonly source: string };
   /** Between the conductors; less than this is asked for. */
   readonly capacitance?: { readonly below: number; readonly source: string };
+  /** The document asks for a category of ANSI/TIA-568, by rate. */
+  readonly category?: true;
   /** The thinnest gauge that the document speaks of. */
   readonly gauge?: { readonly finest: number; readonly source: string };
 }
@@ -43,5 +45,9 @@ export const cableNeeds: Readonly<Partial<Record<BusKind, CableNeeds>>> = {
   // ISO 11898-2:2003, as reprinted.
   can: { twisted: balanced, impedance: { low: 95, high: 140, source: 'ISO 11898-2:2003' } },
   // Category 5: 100 ohm +-15 %.
-  ethernet: { twisted: 'four twisted pairs', impedance: { low: 85, high: 115, source: 'category 5, 100 ohm +-15 %' } },
+  ethernet: {
+    category: true,
+    twisted: 'four twisted pairs',
+    impedance: { low: 85, high: 115, source: 'category 5, 100 ohm +-15 %' },
+  },
 };

@@ -1,8 +1,8 @@
 /** How long a bus may be, and how fast for its length. */
 import type { BusStudy } from '../figures/study.js';
-import type { Cable } from '../network.js';
-import { gaugeOfArea } from '../physics/conductor.js';
-import { metresPerFoot } from '../quantity.js';
+import { formatNumber, type Metres, metresPerFoot } from '../quantity.js';
+import { gaugeOf, isCategoryCable } from './cable-class.js';
+import { segmentForm, segmentLength } from './free-topology.js';
 import type { Limit } from './limit.js';
 
 /** 4,000 ft; the same guidance is printed as 1,200 m, which is 20 m less. */
@@ -35,15 +35,12 @@ const mstpSegment: Limit = {
   strength: 'guidance',
 };
 
-export const gaugeOf = (cable: Cable | undefined): number | undefined =>
-  cable?.gauge ?? (cable?.area === undefined ? undefined : gaugeOfArea(cable.area));
-
-/** Four pairs of 23 or 24 AWG at 100 ohm are a category cable, whatever the catalogue calls them. */
-const isCategoryCable = (cable: Cable | undefined): boolean =>
-  cable?.pairs === 4 && cable.impedance === 100 && (cable.gauge === 23 || cable.gauge === 24);
-
-/** The length limit of an RS-485 bus; undefined for other kinds. */
-export function lengthLimit({ bus }: BusStudy): Limit | undefined {
+/**
+ * The length limit of a whole bus; undefined for kinds that have none (on Ethernet each run is a link of its own) and on
+ * CAN without a rate, which sets it there.
+ */
+export function lengthLimit(study: BusStudy): Limit | undefined {
+  const { bus } = study;
   switch (bus.kind) {
     case 'modbus-rtu': {
       if (bus.runs.some(({ cable, spare }) => !spare && isCategoryCable(cable))) return modbusCategoryCable;
@@ -55,9 +52,28 @@ export function lengthLimit({ bus }: BusStudy): Limit | undefined {
     case 'rs485':
     case 'peer-485':
       return rs485Length;
+    case 'free-topology':
+      return segmentLength(study);
+    case 'can': {
+      const value = bus.rate && study.canGuide.length(bus.rate.value);
+      if (!bus.rate || value === undefined) return undefined;
+      const meaning = `the most that a CAN bus should run at ${formatNumber(bus.rate.value)} bit/s`;
+      return { value, meaning, source: study.canGuide.source, strength: 'guidance' };
+    }
     default:
       return undefined;
   }
+}
+
+/**
+ * What the limit is for: all cable, but the way from end to end of a CAN line or of a doubly terminated free-topology
+ * bus, whose stubs have limits of their own.
+ */
+export function limitedLength(study: BusStudy): Metres {
+  const { bus, shape } = study;
+  const endToEnd =
+    bus.kind === 'can' ? shape.ends !== undefined : bus.kind === 'free-topology' && segmentForm(study) === 'bus';
+  return endToEnd ? study.trunkLength : study.length;
 }
 
 /** Length times rate, in metres times bits per second. Above 90 kbit/s the allowed length falls as the rate grows. */

@@ -1,5 +1,5 @@
 /**
- * The resistive circuit of an RS-485 bus: what its landings, cables and bias networks amount to at one choice of every
+ * The resistive circuit of a bus of RS-485, CAN or free topology: what its landings, cables and bias networks amount to at one choice of every
  * uncertain value, a {@link Corner}.
  *
  * A crossed landing hangs its device on the pair the other way round while the chain runs straight on. Terminators and
@@ -10,7 +10,7 @@ import { across, joins } from '../figures/walk.js';
 import { isUnknown, type Known, type Range } from '../known.js';
 import type { Bus, LandingIndex, Run } from '../network.js';
 import { type Ohms, ohms, type Volts } from '../quantity.js';
-import { landingLoad, missingLoads, unitLoadResistance } from './loads.js';
+import { missingLoads, portConductance } from './loads.js';
 import { MeshPair } from './mesh-pair.js';
 import { conductanceOf } from './nodal.js';
 import type { Pair, PairCurrents, PairValues } from './pair.js';
@@ -20,7 +20,7 @@ import { TreePair } from './tree-pair.js';
 export interface Corner {
   readonly run: 'nominal' | 'low' | 'high';
   readonly terminator: number;
-  /** 1 for the unit loads as stated, which is the most that they may be; 0 for none. */
+  /** 1 for what the ports draw as stated, which is the most that they may; 0 for none. */
   readonly load: 0 | 1;
   /** Bias that pulls plus up, and bias that pulls it down because its landing is crossed. */
   readonly straight: BiasCorner;
@@ -60,6 +60,7 @@ export class BusCircuit {
   private readonly runs: readonly Run[];
   private readonly wires: { readonly [Key in Corner['run']]: number[] } = { nominal: [], low: [], high: [] };
   private readonly terminators: number[] = [];
+  private readonly inputs: number[] = [];
   private readonly loads: number[] = [];
   private readonly biases: LandedBias[] = [];
   /** Components with something that their levels need and that is not known. */
@@ -97,9 +98,10 @@ export class BusCircuit {
         if (capacitance === undefined) terminator += conductanceOf(resistance);
       }
       this.terminators.push(terminator);
-      const load = landingLoad(landing);
-      if (load === undefined) this.incomplete.add(this.shape.componentOf[landing.index]!);
-      this.loads.push(load === undefined ? 0 : conductanceOf(unitLoadResistance / load));
+      const port = portConductance(this.bus.kind, landing);
+      if (port === undefined) this.incomplete.add(this.shape.componentOf[landing.index]!);
+      this.inputs.push(port?.across ?? 0);
+      this.loads.push(port?.toCommon ?? 0);
     }
   }
 
@@ -166,7 +168,9 @@ export class BusCircuit {
     const loads = corner.load === 1 ? this.loads : this.loads.map(() => 0);
     const values = {
       resistances: this.wires[corner.run],
-      across: this.terminators.map((terminator) => terminator / corner.terminator),
+      across: this.terminators.map(
+        (terminator, landing) => terminator / corner.terminator + corner.load * this.inputs[landing]!,
+      ),
       plusToCommon: this.biases.length === 0 ? loads : [...loads],
       minusToCommon: this.biases.length === 0 ? loads : [...loads],
     };

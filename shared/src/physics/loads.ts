@@ -1,10 +1,12 @@
 /**
- * How devices load the pair. One unit load is about 12 kohm from each line to common (TIA-485-A: 1.0 mA at +12 V,
+ * How devices load the pair. On RS-485 one unit load is about 12 kohm from each line to common (TIA-485-A: 1.0 mA at +12 V,
  * -0.8 mA at -7 V), not across the pair, where it looks like 24 kohm.
  */
 import { type Known, listed } from '../known.js';
-import type { Bus, Landing, LandingIndex } from '../network.js';
+import type { Bus, BusKind, Landing, LandingIndex } from '../network.js';
 import { type Ohms, ohms, type Ratio, ratio } from '../quantity.js';
+import { inputOf } from './can.js';
+import { conductanceOf } from './nodal.js';
 
 /** What one unit load resists from one line to common. */
 export const unitLoadResistance: Ohms = ohms(12_000);
@@ -14,6 +16,24 @@ export function landingLoad(landing: Landing): Ratio | undefined {
   if (landing.splice !== undefined) return ratio(0);
   const load = landing.port?.unitLoad;
   return load !== undefined && 0 <= load ? ratio(load) : undefined;
+}
+
+/** What a landing hangs on the pair, in siemens: between the wires, and from each of them to common. */
+export interface PortConductance {
+  readonly across: number;
+  readonly toCommon: number;
+}
+const none: PortConductance = { across: 0, toCommon: 0 };
+
+/**
+ * By kind of bus: unit loads on RS-485, an input between the wires on CAN, and nothing on free topology, whose
+ * transformers stand behind capacitors. Undefined where nothing states it.
+ */
+export function portConductance(kind: BusKind | undefined, landing: Landing): PortConductance | undefined {
+  if (landing.splice !== undefined || kind === 'free-topology') return none;
+  if (kind === 'can') return { across: 1 / inputOf(landing), toCommon: 0 };
+  const load = landingLoad(landing);
+  return load === undefined ? undefined : { across: 0, toCommon: conductanceOf(unitLoadResistance / load) };
 }
 
 /** Sum of the unit loads of all ports of a bus, islands too. */

@@ -124,7 +124,9 @@ describe('what a meter reads', () => {
       expect.objectContaining({ nominal: expect.any(Number) }),
     ]);
     expect(unknowns(busOf('rs485').from('a', { device: null }))).toEqual([{ unknown: 'the unit load of a' }]);
-    expect(unknowns(busOf('can').from('a'))).toEqual([{ unknown: 'the circuit of a can bus' }]);
+    expect(unknowns(busOf('ethernet').from('a'))).toEqual([
+      { unknown: 'what the transformers in Ethernet ports show a meter' },
+    ]);
     expect(unknowns(busOf(undefined).from('a'))).toEqual([{ unknown: 'the kind of the bus' }]);
   });
 

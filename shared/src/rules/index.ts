@@ -1,6 +1,7 @@
 /** Every rule, by area; the order is that of the list that people read. */
 import { addressRules } from './address/index.js';
 import { endsRules } from './ends/index.js';
+import { linkRules } from './links/index.js';
 import { loadRules } from './load/index.js';
 import { pairRules } from './pair/index.js';
 import type { Rule } from './rule.js';
@@ -12,6 +13,7 @@ export const rules: readonly Rule[] = [
   ...endsRules,
   ...pairRules,
   ...loadRules,
+  ...linkRules,
   ...addressRules,
   ...textRules,
 ];

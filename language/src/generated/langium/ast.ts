@@ -53,7 +53,9 @@ export type FieldpairKeywordNames =
     | "conductor"
     | "contacts"
     | "continued"
+    | "cords"
     | "crossed"
+    | "delay"
     | "device"
     | "draws"
     | "earthed"
@@ -90,6 +92,7 @@ export type FieldpairKeywordNames =
     | "resistor"
     | "revision"
     | "role"
+    | "sample"
     | "shield"
     | "source"
     | "spare"
@@ -297,18 +300,22 @@ export interface BusShield extends langium.AstNode {
     readonly $container: BusDeclaration;
     readonly $type: 'BusShield';
     at: LandingReference;
+    capacitance?: Quantity;
+    resistance?: Quantity;
 }
 
 export const BusShield = {
     $type: 'BusShield',
-    at: 'at'
+    at: 'at',
+    capacitance: 'capacitance',
+    resistance: 'resistance'
 } as const;
 
 export function isBusShield(item: unknown): item is BusShield {
     return reflection.isInstance(item, BusShield.$type);
 }
 
-export type BusStatement = Ambient | BusBias | BusColours | BusShield | From | Run | Waiver;
+export type BusStatement = Ambient | BusBias | BusColours | BusShield | From | Run | SamplePoint | Waiver;
 
 export const BusStatement = {
     $type: 'BusStatement'
@@ -316,6 +323,21 @@ export const BusStatement = {
 
 export function isBusStatement(item: unknown): item is BusStatement {
     return reflection.isInstance(item, BusStatement.$type);
+}
+
+export interface CableClass extends langium.AstNode {
+    readonly $container: CableDeclaration;
+    readonly $type: 'CableClass';
+    name: Word;
+}
+
+export const CableClass = {
+    $type: 'CableClass',
+    name: 'name'
+} as const;
+
+export function isCableClass(item: unknown): item is CableClass {
+    return reflection.isInstance(item, CableClass.$type);
 }
 
 export interface CableColours extends langium.AstNode {
@@ -352,7 +374,7 @@ export function isCableDeclaration(item: unknown): item is CableDeclaration {
     return reflection.isInstance(item, CableDeclaration.$type);
 }
 
-export type CableProperty = CableColours | CableShield | Capacitance | Carries | Conductor | Impedance | Resistance | Twist | Velocity;
+export type CableProperty = CableClass | CableColours | CableShield | Capacitance | Carries | Conductor | Impedance | Resistance | Twist | Velocity;
 
 export const CableProperty = {
     $type: 'CableProperty'
@@ -441,6 +463,23 @@ export function isConductorColour(item: unknown): item is ConductorColour {
     return reflection.isInstance(item, ConductorColour.$type);
 }
 
+export interface Cords extends langium.AstNode {
+    readonly $container: Run;
+    readonly $type: 'Cords';
+    cable?: Name;
+    length: Quantity;
+}
+
+export const Cords = {
+    $type: 'Cords',
+    cable: 'cable',
+    length: 'length'
+} as const;
+
+export function isCords(item: unknown): item is Cords {
+    return reflection.isInstance(item, Cords.$type);
+}
+
 export interface Crossed extends langium.AstNode {
     readonly $container: Landing;
     readonly $type: 'Crossed';
@@ -464,6 +503,21 @@ export const Declaration = {
 
 export function isDeclaration(item: unknown): item is Declaration {
     return reflection.isInstance(item, Declaration.$type);
+}
+
+export interface Delay extends langium.AstNode {
+    readonly $container: PortDeclaration;
+    readonly $type: 'Delay';
+    time: Quantity;
+}
+
+export const Delay = {
+    $type: 'Delay',
+    time: 'time'
+} as const;
+
+export function isDelay(item: unknown): item is Delay {
+    return reflection.isInstance(item, Delay.$type);
 }
 
 export interface DeviceDeclaration extends langium.AstNode {
@@ -785,7 +839,7 @@ export function isMark(item: unknown): item is Mark {
 }
 
 export interface Name extends langium.AstNode {
-    readonly $container: BusDeclaration | CableDeclaration | DeviceDeclaration | Indicator | Landing | LandingReference | LandingRevision | NetworkDeclaration | NetworkMember | NodeDeclaration | OnCable | PortDeclaration | Reserved | Revisions | StoreDeclaration | Twin;
+    readonly $container: BusDeclaration | CableDeclaration | Cords | DeviceDeclaration | Indicator | Landing | LandingReference | LandingRevision | NetworkDeclaration | NetworkMember | NodeDeclaration | OnCable | PortDeclaration | Reserved | Revisions | StoreDeclaration | Twin;
     readonly $type: 'Name';
     text: string;
 }
@@ -964,7 +1018,7 @@ export function isPortDeclaration(item: unknown): item is PortDeclaration {
     return reflection.isInstance(item, PortDeclaration.$type);
 }
 
-export type PortProperty = AtMost | Capacitance | Draws | Edge | Expects | Load | Normally | Polarity | PortAddress | PortBias | PortTerminator | Rates | Reads | Reserved | Speaks | Supplies | Terminals | Twin;
+export type PortProperty = AtMost | Capacitance | Delay | Draws | Edge | Expects | Load | Normally | Polarity | PortAddress | PortBias | PortTerminator | Rates | Reads | Reserved | Resistance | Speaks | Supplies | Terminals | Twin;
 
 export const PortProperty = {
     $type: 'PortProperty'
@@ -994,7 +1048,7 @@ export function isPortTerminator(item: unknown): item is PortTerminator {
 }
 
 export interface Quantity extends langium.AstNode {
-    readonly $container: Across | Ambient | AtMost | BiasResistors | Breaks | Built | BusDeclaration | Capacitance | Carries | Conductor | Draws | Edge | Expects | Fuse | Impedance | PortTerminator | Rates | Reads | Resistance | Run | Supplies | Terminate | Velocity;
+    readonly $container: Across | Ambient | AtMost | BiasResistors | Breaks | Built | BusDeclaration | BusShield | Capacitance | Carries | Conductor | Cords | Delay | Draws | Edge | Expects | Fuse | Impedance | PortTerminator | Rates | Reads | Resistance | Run | SamplePoint | Supplies | Terminate | Velocity;
     readonly $type: 'Quantity';
     feet?: string;
     negative: boolean;
@@ -1066,7 +1120,7 @@ export function isReserved(item: unknown): item is Reserved {
 }
 
 export interface Resistance extends langium.AstNode {
-    readonly $container: CableDeclaration;
+    readonly $container: CableDeclaration | PortDeclaration;
     readonly $type: 'Resistance';
     value: Quantity;
 }
@@ -1131,7 +1185,7 @@ export function isRun(item: unknown): item is Run {
     return reflection.isInstance(item, Run.$type);
 }
 
-export type RunOption = BesideMains | Built | Fuse | OnCable | Spare;
+export type RunOption = BesideMains | Built | Cords | Fuse | OnCable | Spare;
 
 export const RunOption = {
     $type: 'RunOption'
@@ -1139,6 +1193,21 @@ export const RunOption = {
 
 export function isRunOption(item: unknown): item is RunOption {
     return reflection.isInstance(item, RunOption.$type);
+}
+
+export interface SamplePoint extends langium.AstNode {
+    readonly $container: BusDeclaration;
+    readonly $type: 'SamplePoint';
+    point: Quantity;
+}
+
+export const SamplePoint = {
+    $type: 'SamplePoint',
+    point: 'point'
+} as const;
+
+export function isSamplePoint(item: unknown): item is SamplePoint {
+    return reflection.isInstance(item, SamplePoint.$type);
 }
 
 export interface Sheet extends langium.AstNode {
@@ -1408,7 +1477,7 @@ export function isWaiver(item: unknown): item is Waiver {
 }
 
 export interface Word extends langium.AstNode {
-    readonly $container: BusDeclaration | CableColours | CableShield | Conductor | ConductorColour | Draws | Polarity | PortAddress | PortDeclaration | Reads | Role | Speaks | Supplies | Waiver;
+    readonly $container: BusDeclaration | CableClass | CableColours | CableShield | Conductor | ConductorColour | Draws | Polarity | PortAddress | PortDeclaration | Reads | Role | Speaks | Supplies | Waiver;
     readonly $type: 'Word';
     text: string;
 }
@@ -1435,6 +1504,7 @@ export type FieldpairAstType = {
     BusDeclaration: BusDeclaration
     BusShield: BusShield
     BusStatement: BusStatement
+    CableClass: CableClass
     CableColours: CableColours
     CableDeclaration: CableDeclaration
     CableProperty: CableProperty
@@ -1443,8 +1513,10 @@ export type FieldpairAstType = {
     Carries: Carries
     Conductor: Conductor
     ConductorColour: ConductorColour
+    Cords: Cords
     Crossed: Crossed
     Declaration: Declaration
+    Delay: Delay
     DeviceDeclaration: DeviceDeclaration
     DeviceMember: DeviceMember
     Draws: Draws
@@ -1486,6 +1558,7 @@ export type FieldpairAstType = {
     Role: Role
     Run: Run
     RunOption: RunOption
+    SamplePoint: SamplePoint
     Sheet: Sheet
     Spare: Spare
     Speaks: Speaks
@@ -1664,6 +1737,14 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             properties: {
                 at: {
                     name: BusShield.at
+                },
+                capacitance: {
+                    name: BusShield.capacitance,
+                    optional: true
+                },
+                resistance: {
+                    name: BusShield.resistance,
+                    optional: true
                 }
             },
             superTypes: [BusStatement.$type]
@@ -1673,6 +1754,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             properties: {
             },
             superTypes: []
+        },
+        CableClass: {
+            name: CableClass.$type,
+            properties: {
+                name: {
+                    name: CableClass.name
+                }
+            },
+            superTypes: [CableProperty.$type]
         },
         CableColours: {
             name: CableColours.$type,
@@ -1763,6 +1853,19 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Cords: {
+            name: Cords.$type,
+            properties: {
+                cable: {
+                    name: Cords.cable,
+                    optional: true
+                },
+                length: {
+                    name: Cords.length
+                }
+            },
+            superTypes: [RunOption.$type]
+        },
         Crossed: {
             name: Crossed.$type,
             properties: {
@@ -1778,6 +1881,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             properties: {
             },
             superTypes: []
+        },
+        Delay: {
+            name: Delay.$type,
+            properties: {
+                time: {
+                    name: Delay.time
+                }
+            },
+            superTypes: [PortProperty.$type]
         },
         DeviceDeclaration: {
             name: DeviceDeclaration.$type,
@@ -2262,7 +2374,7 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
                     name: Resistance.value
                 }
             },
-            superTypes: [CableProperty.$type]
+            superTypes: [CableProperty.$type, PortProperty.$type]
         },
         Revisions: {
             name: Revisions.$type,
@@ -2311,6 +2423,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             properties: {
             },
             superTypes: []
+        },
+        SamplePoint: {
+            name: SamplePoint.$type,
+            properties: {
+                point: {
+                    name: SamplePoint.point
+                }
+            },
+            superTypes: [BusStatement.$type]
         },
         Sheet: {
             name: Sheet.$type,

@@ -4,11 +4,13 @@ import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
 import {
   canUnterminate,
-  dueResistance,
+  dueTermination,
   hasSwitch,
   isBare,
   moveFix,
+  partsText,
   severityBySource,
+  terminatedEnds,
   terminatedKinds,
   terminateEdit,
   terminateTitle,
@@ -20,15 +22,18 @@ export const endUnterminated: BusRule = {
   severity: 'error',
   kinds: terminatedKinds,
   check(study, report) {
-    const { bus, shape } = study;
-    if (!shape.ends || bus.damaged) return;
-    for (const index of shape.ends) {
+    const { bus } = study;
+    const ends = terminatedEnds(study);
+    if (!ends || bus.damaged) return;
+    for (const index of ends) {
       const landing = bus.landings[index]!;
       if (!isBare(landing)) continue;
-      const due = formatOhms(dueResistance(bus, landing));
-      const means = hasSwitch(landing) ? 'switch its terminator on' : `land a ${due} resistor across the pair there`;
+      const due = dueTermination(bus, landing);
+      const means = hasSwitch(bus, landing)
+        ? 'switch its terminator on'
+        : `land ${partsText(due)} across the pair there`;
       report({
-        message: `${landing.name} is an end of bus ${bus.name} and has no terminator; each of the two ends needs one of about ${due}: ${means}`,
+        message: `${landing.name} is an end of bus ${bus.name} and has no terminator; each of the two ends needs one of about ${formatOhms(due.resistance)}: ${means}`,
         place: landing.place,
         at: landing.name,
         severity: severityBySource(bus),
@@ -39,7 +44,7 @@ export const endUnterminated: BusRule = {
         }),
         fixes: () => {
           const moves = bus.landings
-            .filter((other) => !shape.ends?.includes(other.index) && canUnterminate(other))
+            .filter((other) => !ends.includes(other.index) && canUnterminate(other))
             .map((other) => moveFix(bus, other, landing));
           // Whatever else is decided, an end is terminated; with a terminator in the wrong place there is a choice.
           const safe = moves.length === 0;
@@ -68,6 +73,8 @@ export const endUnterminated: BusRule = {
       'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.5',
       'RS-485 tutorials of a transceiver maker: one resistor equal to the characteristic impedance at each end',
       'MS/TP: from memory of ANSI/ASHRAE 135 clause 9, hence a warning',
+      'CAN: TI SLOA101B, a resistor at each end of the line; Philips AN96116, section 6, knows exceptions at low rates, hence a warning',
+      'Free topology: transceiver data book, doubly terminated bus topology: two terminators, one at each end',
     ],
     since: '0.1.0',
   },

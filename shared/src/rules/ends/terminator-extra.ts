@@ -1,8 +1,12 @@
 /** Two terminators at one end, other than a switch and a resistor. */
-import type { BusRule } from '../rule.js';
+
+import { listed } from '../../known.js';
+import { segmentForm } from '../../limits/free-topology.js';
+import type { Bus } from '../../network.js';
+import type { BusRule, Report } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
 import { isSwitchConflict } from './terminator-switch-conflict.js';
-import { keepOnlyFix, severityBySource, terminatedKinds, terminationText } from './terminators.js';
+import { keepOnlyFix, severityBySource, terminatedEnds, terminatedKinds, terminationText } from './terminators.js';
 
 export const terminatorExtra: BusRule = {
   id: 'terminator-extra',
@@ -10,9 +14,10 @@ export const terminatorExtra: BusRule = {
   severity: 'error',
   kinds: terminatedKinds,
   check(study, report) {
-    const { bus, shape } = study;
-    if (!shape.ends || bus.damaged) return;
-    for (const index of shape.ends) {
+    const { bus } = study;
+    if (bus.damaged) return;
+    if (bus.kind === 'free-topology' && segmentForm(study) === 'free') checkSegment(bus, report);
+    for (const index of terminatedEnds(study) ?? []) {
       const landing = bus.landings[index]!;
       const { terminations } = landing;
       if (terminations.length < 2 || isSwitchConflict(landing)) continue;
@@ -32,7 +37,7 @@ export const terminatorExtra: BusRule = {
     }
   },
   explanation: {
-    what: 'An end of the bus carries more than one terminator, so that the bus has more than two.',
+    what: 'An end of the bus carries more than one terminator, so that the bus has more than two. A free-topology segment that is no doubly terminated bus takes one terminator in all.',
     why: 'Two resistors in parallel are half as large as the cable needs: part of the wave comes back inverted. Drivers are made to feed two terminators, not three.',
     field:
       'An ohmmeter reads about 40 ohm across the pair of a short bus where about 60 ohm are due. The idle voltage is a third too low.',
@@ -49,8 +54,40 @@ export const terminatorExtra: BusRule = {
     ]),
     sources: [
       'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.5: never more than two on a passive pair',
+      'Free topology transceiver data book: exactly one terminator, anywhere on the segment',
       'TIA-485-A: drivers are tested into 54 ohm, which stands for two terminators and 32 unit loads',
     ],
     since: '0.1.0',
   },
 };
+
+/** A segment of free form has one terminator in all: the first one stays. */
+function checkSegment(bus: Bus, report: (finding: Report) => void): void {
+  const terminated = bus.landings.filter(({ terminations }) => terminations.length > 0);
+  const all = terminated.flatMap((landing) => landing.terminations.map((termination) => ({ landing, termination })));
+  const [first, ...others] = all;
+  const last = others.at(-1);
+  if (!first || !last) return;
+  const name = ({ landing }: (typeof all)[number]) => landing.name;
+  report({
+    message: `segment ${bus.name} has ${all.length} terminators, at ${listed([...new Set(all.map(name))])}; free topology takes exactly one, anywhere on the segment, unless it is one chain with one at each end: remove ${others.length}`,
+    place: last.termination.place ?? last.landing.place,
+    related: all
+      .slice(0, -1)
+      .flatMap(({ landing, termination }) =>
+        termination.place ? [{ message: `${landing.name} is terminated here`, place: termination.place }] : [],
+      ),
+    at: last.landing.name,
+    fixes: () => {
+      const written = others.flatMap(({ termination }) => termination.place ?? []);
+      if (written.length < others.length) return [];
+      return [
+        {
+          title: `Keep the terminator of ${first.landing.name} alone`,
+          safe: false,
+          edits: written.map((place) => ({ kind: 'write', place, text: '' })),
+        },
+      ];
+    },
+  });
+}

@@ -6,6 +6,7 @@ import {
   isBare,
   moveFix,
   severityBySource,
+  terminatedEnds,
   terminatedKinds,
   terminationText,
   unterminateEdit,
@@ -18,7 +19,7 @@ export const terminatorMidline: BusRule = {
   kinds: terminatedKinds,
   check(study, report) {
     const { bus, shape } = study;
-    const { ends } = shape;
+    const ends = terminatedEnds(study);
     if (!ends || bus.damaged) return;
     const [first, last] = [bus.landings[ends[0]]!, bus.landings[ends[1]]!];
     for (const landing of bus.landings) {

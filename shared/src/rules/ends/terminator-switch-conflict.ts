@@ -2,7 +2,7 @@
 import type { Landing } from '../../network.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
-import { keepOnlyFix, severityBySource, terminatedKinds, terminationText } from './terminators.js';
+import { keepOnlyFix, severityBySource, terminatedEnds, terminatedKinds, terminationText } from './terminators.js';
 
 /** Just one switch that is on, and just one resistor. */
 export const isSwitchConflict = ({ terminations }: Landing): boolean =>
@@ -16,9 +16,10 @@ export const terminatorSwitchConflict: BusRule = {
   severity: 'error',
   kinds: terminatedKinds,
   check(study, report) {
-    const { bus, shape } = study;
-    if (!shape.ends || bus.damaged) return;
-    for (const index of shape.ends) {
+    const { bus } = study;
+    const ends = terminatedEnds(study);
+    if (!ends || bus.damaged) return;
+    for (const index of ends) {
       const landing = bus.landings[index]!;
       if (!isSwitchConflict(landing)) continue;
       const [first, second] = landing.terminations;

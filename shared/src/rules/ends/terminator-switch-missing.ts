@@ -1,8 +1,15 @@
 /** `terminate switch` at a device that has no such switch. */
-import { formatOhms } from '../../quantity.js';
+import { segmentForm } from '../../limits/free-topology.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
-import { dueResistance, terminatedKinds, terminateEdit, terminateTitle, unterminateEdit } from './terminators.js';
+import {
+  dueTermination,
+  partsText,
+  terminatedKinds,
+  terminateEdit,
+  terminateTitle,
+  unterminateEdit,
+} from './terminators.js';
 
 export const terminatorSwitchMissing: BusRule = {
   id: 'terminator-switch-missing',
@@ -11,16 +18,21 @@ export const terminatorSwitchMissing: BusRule = {
   kinds: terminatedKinds,
   check(study, report) {
     const { bus, shape } = study;
+    const form = bus.kind === 'free-topology' ? segmentForm(study) : undefined;
+    const terminated = bus.landings.some((landing) => landing.terminations.length > 0);
     for (const landing of bus.landings) {
       if (!landing.missingSwitch) continue;
       const { terminations, port } = landing;
       const what = port
         ? `port ${port.name} of ${landing.node?.device?.name ?? landing.name}`
         : `splice ${landing.name}`;
-      // With a terminator of its own, or away from the ends, the landing needs no other one.
-      const needsOne = terminations.length === 0 && (!shape.ends || shape.ends.includes(landing.index));
+      // With a terminator of its own, or away from the ends, the landing needs no other one; a free segment needs one.
+      const needsOne =
+        form === 'free'
+          ? !terminated
+          : terminations.length === 0 && (!shape.ends || shape.ends.includes(landing.index));
       const instead = needsOne
-        ? `write terminate resistor ${formatOhms(dueResistance(bus, landing))} and land one`
+        ? `land ${partsText(dueTermination(bus, landing, form))} instead, and write it`
         : 'remove terminate switch';
       report({
         message: `${what} has no terminator that could be switched on, so ${landing.name} has none by terminate switch; ${instead}`,
@@ -33,7 +45,9 @@ export const terminatorSwitchMissing: BusRule = {
             edits: [unterminateEdit(bus, landing)],
           };
           if (needsOne)
-            return [{ title: terminateTitle(bus, landing), safe: false, edits: [terminateEdit(bus, landing)] }];
+            return [
+              { title: terminateTitle(bus, landing, form), safe: false, edits: [terminateEdit(bus, landing, form)] },
+            ];
           return terminations.every(({ means }) => means === 'fixed') ? [remove] : [];
         },
       });

@@ -1,9 +1,49 @@
 /** A terminator that does not fit the cable. */
-import { terminatorShare, usualTerminator } from '../../limits/terminator.js';
-import { formatNumber, formatOhms, type Ohms } from '../../quantity.js';
-import type { BusRule } from '../rule.js';
+import type { BusStudy } from '../../figures/study.js';
+import { canTerminators } from '../../limits/can.js';
+import { segmentForm } from '../../limits/free-topology.js';
+import { limitedLength } from '../../limits/length.js';
+import { terminatorShare } from '../../limits/terminator.js';
+import type { Landing } from '../../network.js';
+import { formatNumber, formatOhms, type Ohms, ohms } from '../../quantity.js';
+import type { BusRule, Report } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
-import { impedanceAt, resistorFix, terminatedKinds, terminationText, terminatorFits } from './terminators.js';
+import {
+  dueTermination,
+  impedanceAt,
+  isSegmentTerminator,
+  partsText,
+  resistorFix,
+  terminatedKinds,
+  terminationText,
+  terminatorFits,
+} from './terminators.js';
+
+/** What is workable at a landing, and why. */
+interface Band {
+  readonly low: Ohms;
+  readonly high: Ohms;
+  readonly due: Ohms;
+  readonly because: string;
+}
+
+function bandAt(study: BusStudy, landing: Landing): Band {
+  const { bus } = study;
+  const due = dueTermination(bus, landing).resistance;
+  const impedance = impedanceAt(bus, landing);
+  if (bus.kind === 'can') {
+    const { low, high, highWhenLong, longBeyond } = canTerminators;
+    const isLong = longBeyond < limitedLength(study);
+    const because = `${formatOhms(due)} are usual on CAN`;
+    return { low, high: isLong ? highWhenLong : high, due, because };
+  }
+  const because =
+    impedance === undefined ? `${formatOhms(due)} are usual` : `its cable has an impedance of ${formatOhms(due)}`;
+  return { low: ohms(due * (1 - terminatorShare.value)), high: ohms(due * (1 + terminatorShare.value)), due, because };
+}
+
+const fits = ({ bus }: BusStudy, landing: Landing, { low, high }: Band, resistance: Ohms): boolean =>
+  bus.kind === 'can' ? low <= resistance && resistance <= high : terminatorFits(bus, landing, resistance);
 
 export const terminatorValue: BusRule = {
   id: 'terminator-value',
@@ -12,36 +52,35 @@ export const terminatorValue: BusRule = {
   kinds: terminatedKinds,
   check(study, report) {
     const { bus, shape } = study;
-    if (!shape.ends || bus.damaged) return;
-    for (const index of shape.ends) {
-      const landing = bus.landings[index]!;
-      const [termination] = landing.terminations;
-      if (!termination || landing.terminations.length > 1 || terminatorFits(bus, landing, termination.resistance))
-        continue;
-      const impedance = impedanceAt(bus, landing);
-      const due = impedance ?? usualTerminator;
-      const reason =
-        impedance === undefined ? `${formatOhms(due)} are usual` : `its cable has an impedance of ${formatOhms(due)}`;
-      const band = `${formatOhms((due * (1 - terminatorShare.value)) as Ohms)} to ${formatOhms((due * (1 + terminatorShare.value)) as Ohms)}`;
-      const reflected = formatNumber(
-        (100 * Math.abs(termination.resistance - due)) / (termination.resistance + due),
-        0,
-      );
-      report({
-        message: `${landing.name} is terminated by ${terminationText(termination)}, but ${reason}; ${band} are workable, and this one sends ${reflected} % of the wave back: use ${formatOhms(due)}`,
-        place: termination.place ?? landing.place,
-        at: landing.name,
-        fixes: () =>
-          termination.means === 'fixed' || !terminatorFits(bus, landing, due) ? [] : [resistorFix(bus, landing)],
-      });
-    }
+    if (bus.damaged) return;
+    if (bus.kind === 'free-topology') checkSegment(study, report);
+    else
+      for (const index of shape.ends ?? []) {
+        const landing = bus.landings[index]!;
+        const [termination] = landing.terminations;
+        const band = bandAt(study, landing);
+        if (!termination || landing.terminations.length > 1 || fits(study, landing, band, termination.resistance))
+          continue;
+        const { due } = band;
+        const reflected = formatNumber(
+          (100 * Math.abs(termination.resistance - due)) / (termination.resistance + due),
+          0,
+        );
+        report({
+          message: `${landing.name} is terminated by ${terminationText(termination)}, but ${band.because}; ${formatOhms(band.low)} to ${formatOhms(band.high)} are workable, and this one sends ${reflected} % of the wave back: use ${formatOhms(due)}`,
+          place: termination.place ?? landing.place,
+          at: landing.name,
+          fixes: () =>
+            termination.means === 'fixed' || !fits(study, landing, band, due) ? [] : [resistorFix(bus, landing)],
+        });
+      }
   },
   explanation: {
-    what: 'The terminator of an end is far from the characteristic impedance of the cable. More than a quarter off counts as far; 150 ohm is always accepted on Modbus.',
+    what: 'The terminator of an end is far from the characteristic impedance of the cable, or not the one that a free-topology segment takes. More than a quarter off counts as far; 150 ohm is always accepted on Modbus, 100 to 130 ohm on CAN, up to 300 ohm on a CAN line of more than 40 m.',
     why: 'The end sends back the share (R - Z0) / (R + Z0) of the wave. Too small a resistor also takes more current from every driver than it is made for.',
     field:
       'A wrong resistor works on the bench and fails with length. The reading of an ohmmeter at the end differs from the computed one.',
-    mend: 'Land a resistor as large as the impedance of the cable. A capacitor in series with it is accepted.',
+    mend: 'Land a resistor as large as the impedance of the cable. A capacitor in series with it is accepted. On free topology land the network of the data book: 52.3 ohm in a segment of free form, 105 ohm at each end of a bus, always with two 100 uF capacitors back to back in series.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',
       '38 ft to probe1 : AirProbe address 1 terminate resistor 60 ohm',
@@ -53,7 +92,32 @@ export const terminatorValue: BusRule = {
     sources: [
       'RS-485 tutorials of a transceiver maker: the terminator equals the impedance; 120 ohm +-30 ohm is workable',
       'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.5: 150 ohm, or 1 nF in series with 120 ohm',
+      'ISO 11898-2:2003, as reprinted: 100 to 130 ohm; 150 to 300 ohm on long CAN lines from memory of CiA 303-1',
+      'Free topology transceiver data book: 52.3 ohm or 105 ohm of 1 %, with two 100 uF capacitors back to back',
     ],
     since: '0.1.0',
   },
 };
+
+/** The resistor of the segment's form, with its capacitors. Landings with several terminators have another finding. */
+function checkSegment(study: BusStudy, report: (finding: Report) => void): void {
+  const { bus, shape } = study;
+  const form = segmentForm(study);
+  const terminated = bus.landings.filter(({ terminations }) => terminations.length > 0);
+  if (form === 'free' && 1 < terminated.length) return;
+  for (const landing of terminated) {
+    const [termination, another] = landing.terminations;
+    const due = dueTermination(bus, landing, form);
+    if (!termination || another || (form === 'bus' && !shape.ends?.includes(landing.index))) continue;
+    if (isSegmentTerminator(termination, due)) continue;
+    const where =
+      form === 'bus' ? 'each end of a doubly terminated bus' : 'a segment of free form, which has just one,';
+    const lack = termination.capacitance === undefined ? ' without a capacitor in series' : '';
+    report({
+      message: `${landing.name} is terminated by ${terminationText(termination)}${lack}; ${where} takes ${partsText(due)}: land that instead`,
+      place: termination.place ?? landing.place,
+      at: landing.name,
+      fixes: () => (termination.means === 'fixed' ? [] : [resistorFix(bus, landing, form)]),
+    });
+  }
+}

@@ -1,17 +1,39 @@
 /** What the rules about ends share: which terminator is due at a landing, and the edits that bring it there. */
+import type { BusStudy } from '../../figures/study.js';
 import type { Fix, NetworkEdit, Severity } from '../../finding.js';
+import { canTerminators } from '../../limits/can.js';
+import {
+  type SegmentForm,
+  segmentForm,
+  segmentTerminators,
+  segmentTerminatorTolerance,
+} from '../../limits/free-topology.js';
 import { modbusTerminator, terminatorShare, usualTerminator } from '../../limits/terminator.js';
-import { type Bus, type BusKind, type Landing, type LandingIndex, rs485Kinds } from '../../network.js';
-import { formatOhms, type Ohms } from '../../quantity.js';
+import {
+  type Bus,
+  type BusKind,
+  type Landing,
+  type LandingIndex,
+  rs485Kinds,
+  type Termination,
+} from '../../network.js';
+import { formatFarads, formatOhms, type Ohms } from '../../quantity.js';
 
-/** The kinds whose pair is terminated at its two ends. */
-export const terminatedKinds: readonly BusKind[] = [...rs485Kinds];
+/** The kinds whose pair is terminated at its two ends; on free topology, where it is meant to be such a bus. */
+export const terminatedKinds: readonly BusKind[] = [...rs485Kinds, 'can', 'free-topology'];
+
+/** The two ends that each want a terminator; undefined where the shape has none, and for a segment of free form. */
+export function terminatedEnds(study: BusStudy): readonly [LandingIndex, LandingIndex] | undefined {
+  const isFree = study.bus.kind === 'free-topology' && segmentForm(study) === 'free';
+  return isFree ? undefined : study.shape.ends;
+}
 
 /**
- * The Modbus serial line guide asks for it; elsewhere it is advice, or known from memory alone, so that it cannot be
- * an error.
+ * The Modbus serial line guide and the data books of free topology ask for it; elsewhere it is advice, or known from
+ * memory alone, so that it cannot be an error.
  */
-export const severityBySource = (bus: Bus): Severity => (bus.kind === 'modbus-rtu' ? 'error' : 'warning');
+export const severityBySource = ({ kind }: Bus): Severity =>
+  kind === 'modbus-rtu' || kind === 'free-topology' ? 'error' : 'warning';
 
 /** Impedance of the cable that arrives at a landing; undefined when there is none, or its maker does not say. */
 export function impedanceAt(bus: Bus, landing: Landing): Ohms | undefined {
@@ -19,8 +41,23 @@ export function impedanceAt(bus: Bus, landing: Landing): Ohms | undefined {
   return (run === undefined ? bus.cable : bus.runs[run]?.cable)?.impedance;
 }
 
-/** The resistor that a landing's cable asks for. */
-export const dueResistance = (bus: Bus, landing: Landing): Ohms => impedanceAt(bus, landing) ?? usualTerminator;
+/**
+ * The terminator that is due at a landing: what its cable asks for, within what CAN accepts; on free topology the
+ * resistor and capacitors of the segment's form.
+ */
+export function dueTermination(bus: Bus, landing: Landing, form: SegmentForm = 'bus'): Termination {
+  if (bus.kind === 'free-topology') return segmentTerminators[form];
+  const impedance = impedanceAt(bus, landing);
+  if (bus.kind === 'can') {
+    const { low, high, nominal } = canTerminators;
+    const fits = impedance !== undefined && low <= impedance && impedance <= high;
+    return { resistance: fits ? impedance : nominal };
+  }
+  return { resistance: impedance ?? usualTerminator };
+}
+
+/** The resistor of what is due. */
+export const dueResistance = (bus: Bus, landing: Landing): Ohms => dueTermination(bus, landing).resistance;
 
 /** Whether a terminator is near enough to what the cable asks for. */
 export const terminatorFits = (bus: Bus, landing: Landing, resistance: Ohms): boolean =>
@@ -41,29 +78,43 @@ export function isBare(landing: Landing): boolean | undefined {
 export const canUnterminate = (landing: Landing): boolean =>
   landing.terminations.every(({ means }) => means !== 'fixed') && landing.terminations.length > 0;
 
-export const hasSwitch = (landing: Landing): boolean => landing.port?.terminator?.mode === 'switch';
+/** Whether the device has a terminator to switch on that is what is due. */
+export function hasSwitch(bus: Bus, landing: Landing, form?: SegmentForm): boolean {
+  const own = landing.port?.terminator;
+  if (own?.mode !== 'switch') return false;
+  return bus.kind !== 'free-topology' || isSegmentTerminator(own, dueTermination(bus, landing, form));
+}
+
+/** Whether a terminator is the one of a segment's form: its resistor, and capacitors that block direct current. */
+export const isSegmentTerminator = (termination: Termination, due: Termination): boolean =>
+  termination.capacitance !== undefined &&
+  Math.abs(termination.resistance - due.resistance) <= segmentTerminatorTolerance * due.resistance;
 
 /** By the device's own switch where it has one, else by a resistor that fits the cable. */
-export function terminateEdit(bus: Bus, landing: Landing): NetworkEdit {
+export function terminateEdit(bus: Bus, landing: Landing, form?: SegmentForm): NetworkEdit {
   const at = { kind: 'terminate', bus: bus.index, landing: landing.index } as const;
-  return hasSwitch(landing)
+  return hasSwitch(bus, landing, form)
     ? { ...at, means: 'switch' }
-    : { ...at, means: 'resistor', resistance: dueResistance(bus, landing) };
+    : { ...at, means: 'resistor', ...dueTermination(bus, landing, form) };
 }
 
 /** What {@link terminateEdit} does, as an instruction. */
-export const terminateTitle = (bus: Bus, landing: Landing): string =>
-  hasSwitch(landing)
+export const terminateTitle = (bus: Bus, landing: Landing, form?: SegmentForm): string =>
+  hasSwitch(bus, landing, form)
     ? `Switch on the terminator of ${landing.name}`
-    : `Terminate ${landing.name} with a ${formatOhms(dueResistance(bus, landing))} resistor`;
+    : `Terminate ${landing.name} with ${partsText(dueTermination(bus, landing, form))}`;
 
-/** Replaces what is written at a landing by a resistor that fits the cable. */
-export const resistorFix = (bus: Bus, landing: Landing): Fix => {
-  const resistance = dueResistance(bus, landing);
+/** `a 120 ohm resistor`, `a 52.3 ohm resistor and 100 uF in series`. */
+export const partsText = ({ resistance, capacitance }: Termination): string =>
+  `a ${formatOhms(resistance)} resistor${capacitance === undefined ? '' : ` and ${formatFarads(capacitance)} in series`}`;
+
+/** Replaces what is written at a landing by the terminator that is due. */
+export const resistorFix = (bus: Bus, landing: Landing, form?: SegmentForm): Fix => {
+  const due = dueTermination(bus, landing, form);
   return {
-    title: `Terminate ${landing.name} with a ${formatOhms(resistance)} resistor instead`,
+    title: `Terminate ${landing.name} with ${partsText(due)} instead`,
     safe: false,
-    edits: [{ kind: 'terminate', means: 'resistor', bus: bus.index, landing: landing.index, resistance }],
+    edits: [{ kind: 'terminate', means: 'resistor', bus: bus.index, landing: landing.index, ...due }],
   };
 };
 
@@ -99,7 +150,7 @@ export function terminatorEdits(bus: Bus, ends: readonly [LandingIndex, LandingI
 
 /** `a 120 ohm resistor`, `a switch of 120 ohm`, `a fixed 120 ohm`: a terminator in a sentence. */
 export function terminationText({ means, resistance, capacitance }: Landing['terminations'][number]): string {
-  const value = `${formatOhms(resistance)}${capacitance === undefined ? '' : ` and ${Number((capacitance * 1e9).toPrecision(3))} nF`}`;
+  const value = `${formatOhms(resistance)}${capacitance === undefined ? '' : ` and ${formatFarads(capacitance)}`}`;
   if (means === 'switch') return `its switch (${value})`;
   return means === 'fixed' ? `one fixed inside (${value})` : `a resistor (${value})`;
 }

@@ -1,23 +1,35 @@
 import type { Rule } from '../rule.js';
 import { biasDoubled } from './bias-doubled.js';
+import { biasForeign } from './bias-foreign.js';
 import { biasMissing } from './bias-missing.js';
 import { biasWeak } from './bias-weak.js';
 import { busTooLong } from './bus-too-long.js';
+import { cableTooWarm } from './cable-too-warm.js';
+import { devicesTooFarApart } from './devices-too-far-apart.js';
 import { driverOverloaded } from './driver-overloaded.js';
 import { loadOverBudget } from './load-over-budget.js';
+import { nodesOverBudget } from './nodes-over-budget.js';
+import { propagationOverBudget } from './propagation-over-budget.js';
 import { rateTooFastForLength } from './rate-too-fast-for-length.js';
 import { repeaterNeeded } from './repeater-needed.js';
 import { toleranceClose } from './tolerance-close.js';
+import { wireTooThinForLength } from './wire-too-thin-for-length.js';
 
 /** Length, rate, load and bias. */
 export const loadRules: readonly Rule[] = [
   busTooLong,
+  devicesTooFarApart,
   toleranceClose,
   rateTooFastForLength,
+  propagationOverBudget,
+  wireTooThinForLength,
+  cableTooWarm,
   loadOverBudget,
   repeaterNeeded,
   driverOverloaded,
+  nodesOverBudget,
   biasMissing,
   biasWeak,
   biasDoubled,
+  biasForeign,
 ];

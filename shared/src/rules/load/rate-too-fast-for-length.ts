@@ -1,6 +1,9 @@
-import { lengthLimit, lengthTimesRate, slowRate } from '../../limits/length.js';
-import { bitsPerSecond, formatNumber, metres } from '../../quantity.js';
-import type { BusRule } from '../rule.js';
+import type { BusStudy } from '../../figures/study.js';
+import type { Fix } from '../../finding.js';
+import { canRates } from '../../limits/can.js';
+import { lengthLimit, lengthTimesRate, limitedLength, slowRate } from '../../limits/length.js';
+import { type BitsPerSecond, bitsPerSecond, formatNumber, metres } from '../../quantity.js';
+import type { BusRule, Report } from '../rule.js';
 import { loadExample } from './example.js';
 
 /** Rates that serial devices offer, fastest first. */
@@ -10,9 +13,13 @@ const usualRates = [115_200, 76_800, 57_600, 38_400, 19_200, 9600];
 export const rateTooFastForLength: BusRule = {
   id: 'rate-too-fast-for-length',
   severity: 'warning',
-  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485'],
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'can'],
   scope: 'bus',
   check: (study, report) => {
+    if (study.bus.kind === 'can') {
+      checkCan(study, report);
+      return;
+    }
     const { rate } = study.bus;
     const longest = lengthLimit(study)?.value ?? Number.POSITIVE_INFINITY;
     if (!rate || rate.value <= slowRate || longest < study.length || study.length * rate.value <= lengthTimesRate.value)
@@ -38,12 +45,45 @@ export const rateTooFastForLength: BusRule = {
   },
   explanation: {
     what: 'A bus is faster than guidance allows for its length.',
-    why: 'A long line rounds the edges: at a high rate a bit ends before its level has settled at the far end.',
+    why: 'A long line rounds the edges: at a high rate a bit ends before its level has settled at the far end. On CAN the nodes also answer within the bit, so that it must last for the way there and back.',
     field: 'Checksum errors that come with the rate and go when it is lowered.',
     mend: 'Lower the rate on every device of the bus, or shorten it.',
     bad: loadExample({ rate: '115200', runs: ['2100 ft', '1100 ft'] }),
     good: loadExample(),
-    sources: ['TIA/EIA-422-B annex A.1.1 (informative): length times rate up to 10^8 m bit/s'],
+    sources: [
+      'TIA/EIA-422-B annex A.1.1 (informative): length times rate up to 10^8 m bit/s',
+      'CAN: CiA 301 and 102, bit timing table: 25 m at 1 Mbit/s to 5,000 m at 10 kbit/s; the line from end to end, its stubs aside',
+    ],
     since: '0.1.0',
   },
 };
+
+/** The length that the guide allows at the bus's rate. What is no chain counts with all of its cable. */
+function checkCan(study: BusStudy, report: (finding: Report) => void): void {
+  const { rate, name } = study.bus;
+  const limit = lengthLimit(study);
+  const length = limitedLength(study);
+  if (!rate || !limit || length <= limit.value) return;
+  report({
+    message: `bus ${name} runs ${study.lengthText(length)}; ${study.lengthText(metres(limit.value))} is ${limit.meaning} (${study.lengthText(metres(length - limit.value))} over); slow it down or shorten it`,
+    place: rate.place,
+    fixes: () => slowerFixes(study, (slower) => length <= (study.canGuide.length(slower) ?? 0)),
+  });
+}
+
+/** The fastest rate of the guides that will do and that every device can be set to. */
+export function slowerFixes(study: BusStudy, willDo: (rate: BitsPerSecond) => boolean): Fix[] {
+  const { bus } = study;
+  const present = bus.rate?.value ?? Number.POSITIVE_INFINITY;
+  const offered = (rate: BitsPerSecond) =>
+    bus.landings.every(({ port }) => !port || port.rates.length === 0 || port.rates.includes(rate));
+  const slower = canRates.map(bitsPerSecond).find((rate) => rate < present && willDo(rate) && offered(rate));
+  if (slower === undefined) return [];
+  return [
+    {
+      title: `Run at ${formatNumber(slower)} bit/s`,
+      safe: false,
+      edits: [{ kind: 'set-rate', bus: bus.index, rate: slower }],
+    },
+  ];
+}

@@ -1,4 +1,4 @@
-import { lengthLimit } from '../../limits/length.js';
+import { lengthLimit, limitedLength } from '../../limits/length.js';
 import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { loadExample } from './example.js';
@@ -10,14 +10,15 @@ const closeShare = 0.1;
 export const toleranceClose: BusRule = {
   id: 'tolerance-close',
   severity: 'info',
-  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485'],
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'can', 'free-topology'],
   scope: 'bus',
   check: (study, report) => {
     const limit = lengthLimit(study);
-    if (!limit || limit.value < study.length || study.length < limit.value * (1 - closeShare)) return;
-    const left = study.lengthText(metres(limit.value - study.length));
+    const length = limitedLength(study);
+    if (!limit || limit.value < length || length < limit.value * (1 - closeShare)) return;
+    const left = study.lengthText(metres(limit.value - length));
     report({
-      message: `bus ${study.bus.name} runs ${study.lengthText(study.length)} of ${study.lengthText(metres(limit.value))}, ${limit.meaning}; ${left} are left for changes on site`,
+      message: `bus ${study.bus.name} runs ${study.lengthText(length)} of ${study.lengthText(metres(limit.value))}, ${limit.meaning}; ${left} are left for changes on site`,
       place: study.bus.place,
     });
   },

@@ -1,5 +1,6 @@
 /** What is wrong with a cable for a kind of bus. */
 import type { CableNeeds } from '../../limits/cable.js';
+import { categoryWanted } from '../../limits/ethernet.js';
 import type { Cable } from '../../network.js';
 import { conductorArea, gaugeArea } from '../../physics/conductor.js';
 import { formatNumber, formatOhms } from '../../quantity.js';
@@ -9,8 +10,13 @@ import { isShielded, sizeOf } from './cables.js';
 const areaTolerance = 0.05;
 
 /** What is wrong with a cable, as clauses of a message. The lack of a shield counts where `shieldMatters`. */
-export function cableFaults(cable: Cable, needs: CableNeeds, shieldMatters: boolean): string[] {
+export function cableFaults(cable: Cable, needs: CableNeeds, shieldMatters: boolean, rate?: number): string[] {
   const faults: string[] = [];
+  const wanted = needs.category && categoryWanted(cable, rate);
+  if (wanted !== undefined) {
+    const speed = rate === undefined ? '' : ` at ${formatNumber(rate / 1e6, 1)} Mbit/s`;
+    faults.push(`it is of class ${cable.class}, and ${wanted} is due${speed} (from memory of IEEE 802.3)`);
+  }
   if (shieldMatters && needs.shield !== undefined && isShielded(cable) === false) {
     faults.push(`it has no shield, which ${needs.shield} asks for`);
   }

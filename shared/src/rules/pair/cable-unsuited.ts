@@ -43,7 +43,7 @@ colours + white - blue`,
       'ISO 11898-2:2003, as reprinted (95 to 140 ohm)',
       'Published RS-485 tutorial of a transceiver maker (120 ohm, give or take 30)',
       'Free topology transceiver data book, cable table (thinnest conductor 24 AWG)',
-      'Category 5 wording: 100 ohm +-15 %',
+      'Category 5 wording: 100 ohm +-15 %; the category by rate from memory of IEEE 802.3',
     ],
     since: '0.1.0',
   },
@@ -51,10 +51,12 @@ colours + white - blue`,
     const { store, bus, runsByCable } = study;
     const needs = bus.kind && cableNeeds[bus.kind];
     if (!needs) return;
+    const rate = bus.rate?.value;
     // A bare stretch of a shielded bus is a gap in its shield and has its finding there, unless more is wrong with it.
     const partlyShielded = isPartlyShielded(study);
     for (const [cable, runs] of runsByCable) {
-      const faults = cableFaults(cable, needs, !partlyShielded || cableFaults(cable, needs, false).length > 0);
+      const shieldMatters = !partlyShielded || cableFaults(cable, needs, false, rate).length > 0;
+      const faults = cableFaults(cable, needs, shieldMatters, rate);
       if (!faults.length) continue;
       const [first, ...others] = runs;
       report({
@@ -75,7 +77,7 @@ colours + white - blue`,
 
 /** The whole bus goes on another cable where all of it runs on this one; else these runs go on the main cable. */
 function fixesOf(store: Store, bus: Bus, needs: CableNeeds, cable: Cable, runs: readonly Run[]): Fix[] {
-  const suited = suitedCables(store, needs, cable);
+  const suited = suitedCables(store, needs, cable, bus.rate?.value);
   if (cable === bus.cable && bus.runs.every((run) => run.cable === cable)) {
     return suited.map(({ name }) => ({
       title: `Pull bus ${bus.name} on ${name}`,
@@ -88,13 +90,13 @@ function fixesOf(store: Store, bus: Bus, needs: CableNeeds, cable: Cable, runs: 
 }
 
 /** Other cables of the store that this kind of bus could run on, shielded ones only where a shield is due. */
-function suitedCables(store: Store, needs: CableNeeds, unsuited: Cable): Cable[] {
+function suitedCables(store: Store, needs: CableNeeds, unsuited: Cable, rate: number | undefined): Cable[] {
   const found = new Set<Cable>();
   for (const bus of store.buses) {
     for (const cable of [bus.cable, ...bus.runs.map((run) => run.cable)]) {
       if (!cable || cable === unsuited || cable.impedance === undefined || !cable.pairs) continue;
       if (needs.shield !== undefined && !isShielded(cable)) continue;
-      if (!cableFaults(cable, needs, true).length) found.add(cable);
+      if (!cableFaults(cable, needs, true, rate).length) found.add(cable);
     }
   }
   return [...found].slice(0, 3);

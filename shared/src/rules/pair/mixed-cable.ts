@@ -16,7 +16,7 @@ export const mixedCable: BusRule = {
   id: 'mixed-cable',
   scope: 'bus',
   severity: 'warning',
-  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can', 'ethernet'],
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can'],
   explanation: {
     what: 'A part of the bus runs on a cable whose impedance or gauge differs from that of the rest.',
     why:
@@ -53,8 +53,8 @@ ${soundRemarks}`)}`,
     for (const [cable, runs] of runsByCable) {
       // A cable that does not suit the bus at all, or that leaves a gap in its shield, is told as that.
       if (needs && cableFaults(cable, needs, false).length) continue;
-      if (isShielded(main) && isShielded(cable) === false && bus.kind !== 'ethernet') continue;
-      const differences = cable === main ? [] : differencesOf(cable, main);
+      if (isShielded(main) && isShielded(cable) === false) continue;
+      const differences = cable === main ? [] : differencesOf(cable, main, bus.kind === 'free-topology');
       if (!differences.length) continue;
       const [first, ...others] = runs;
       const length = metres(runs.reduce((sum, run) => sum + run.length, 0));
@@ -69,8 +69,10 @@ ${soundRemarks}`)}`,
   },
 };
 
-function differencesOf(cable: Cable, main: Cable): string[] {
+function differencesOf(cable: Cable, main: Cable, classMatters: boolean): string[] {
   const differences: string[] = [];
+  if (classMatters && cable.class !== main.class && cable.class !== undefined && main.class !== undefined)
+    differences.push(`class ${cable.class}, the rest ${main.class}`);
   if (
     cable.impedance !== undefined &&
     main.impedance !== undefined &&

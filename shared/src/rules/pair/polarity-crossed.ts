@@ -44,9 +44,11 @@ ${soundRemarks}`),
         message:
           weight === 'free'
             ? `the pair is crossed at ${name}, which does not care for polarity; swap ${wires} so that all landings are alike`
-            : landing.splice === undefined
-              ? `the pair is crossed at ${name}, which then reads every bit inverted; swap ${wires} there`
-              : `the pair is crossed at splice ${name}, so everything behind it reads inverted; swap ${wires} there`,
+            : bus.kind === 'can' && landing.splice === undefined
+              ? `the pair is crossed at ${name}, CAN_H under CAN_L, so that it hears nobody and disturbs all others when it speaks; swap ${wires} there`
+              : landing.splice === undefined
+                ? `the pair is crossed at ${name}, which then reads every bit inverted; swap ${wires} there`
+                : `the pair is crossed at splice ${name}, so everything behind it reads inverted; swap ${wires} there`,
         place: crossed,
         at: name,
         fixes: () => [

@@ -36,6 +36,7 @@ shield earthed at head`),
     const cares = bus.kind !== 'free-topology' && bus.kind !== 'supply';
     const [first = 'white', second = 'blue'] = conductorColours(bus) ?? [];
     const example = `colours + ${first} - ${second}`;
+    const [plus, minus] = bus.kind === 'can' ? ['plus (CAN_H)', 'minus (CAN_L)'] : ['plus', 'minus'];
     const severity: Severity = strict ? 'error' : open && cares ? 'warning' : 'info';
     const because = strict
       ? `${strict.name} requires polarity`
@@ -44,7 +45,7 @@ shield earthed at head`),
         : 'one convention keeps all landings alike';
     report({
       severity,
-      message: `bus ${bus.name} does not say which wire is plus and which is minus, and ${because}; write them, such as ${example}`,
+      message: `bus ${bus.name} does not say which wire is ${plus} and which is ${minus}, and ${because}; write them, such as ${example}`,
       place: colours?.place ?? bus.place,
       related: strict ? [{ message: `${strict.name} requires polarity`, place: strict.place }] : [],
       fixes: () => statementOf(bus),

@@ -1,3 +1,4 @@
+import { shieldNetwork } from '../../limits/free-topology.js';
 import type { BusRule } from '../rule.js';
 import { isPartlyShielded } from './cables.js';
 import { exampleFile, soundFile } from './example.js';
@@ -44,13 +45,18 @@ colours + white - blue shield drain`),
         head
           ? [
               {
-                title: `Earth the shield at ${head.name}`,
+                title: `Earth the shield at ${head.name}${free ? ' through 470 kohm and 0.1 uF' : ''}`,
                 safe: false,
                 edits: [
                   ...(head.shield === 'through'
                     ? []
                     : [{ kind: 'set-shield', bus: bus.index, landing: head.index, treatment: 'through' } as const]),
-                  { kind: 'earth-shield', bus: bus.index, landing: head.index },
+                  {
+                    kind: 'earth-shield',
+                    bus: bus.index,
+                    landing: head.index,
+                    ...(free && { through: shieldNetwork }),
+                  },
                 ],
               },
             ]

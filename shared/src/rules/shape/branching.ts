@@ -64,6 +64,7 @@ export const branching: BusRule = {
     ]),
     sources: [
       'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.2: one trunk, devices chained or on short derivations',
+      'CAN: one line with two ends, TI SLOA101B; Philips AN96116, section 6, permits stars at low rates, hence a warning',
       'Other kinds: common practice, following from two terminators at the two ends of a trunk; MS/TP from memory of ANSI/ASHRAE 135 clause 9; hence a warning',
     ],
     since: '0.1.0',

@@ -8,7 +8,7 @@ export const island: BusRule = {
   id: 'island',
   scope: 'bus',
   severity: 'error',
-  kinds: [...trunkKinds, 'can', 'free-topology'],
+  kinds: [...trunkKinds, 'free-topology'],
   check({ bus, shape }, report) {
     if (bus.damaged || !namesResolved(bus)) return;
     for (const component of shape.components.slice(1)) {

@@ -2,7 +2,7 @@
 import { type Bus, type BusKind, rs485Kinds } from '../../network.js';
 
 /** The kinds whose shape is judged: one trunk with two ends. */
-export const trunkKinds: readonly BusKind[] = [...rs485Kinds];
+export const trunkKinds: readonly BusKind[] = [...rs485Kinds, 'can'];
 
 /**
  * Whether every landing is what its writer meant. A name or port that does not exist makes a landing of its own, so

@@ -1,9 +1,8 @@
 /** Taps by the landing that they hang on, and how far one may reach by the edges of the drivers. */
 import type { BusStudy, Tap } from '../../figures/study.js';
 import { edgeTapShare } from '../../limits/tap.js';
+import { speedOfLight } from '../../physics/delay.js';
 import { type Metres, metres } from '../../quantity.js';
-
-const speedOfLight = 299_792_458;
 
 /**
  * The fastest driver whose edge the catalogue states decides; undefined when it states none, or no velocity.

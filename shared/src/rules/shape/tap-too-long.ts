@@ -3,9 +3,10 @@
 import type { BusStudy, Tap } from '../../figures/study.js';
 import { across } from '../../figures/walk.js';
 import type { Fix, Severity } from '../../finding.js';
+import { segmentForm, segmentStub } from '../../limits/free-topology.js';
 import { severityOf } from '../../limits/limit.js';
 import { modbusTapLimit } from '../../limits/tap.js';
-import { formatSeconds, metres, seconds } from '../../quantity.js';
+import { formatNumber, formatSeconds, metres, seconds } from '../../quantity.js';
 import { terminatorEdits } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
@@ -17,7 +18,7 @@ export const tapTooLong: BusRule = {
   id: 'tap-too-long',
   scope: 'bus',
   severity: 'error',
-  kinds: trunkKinds,
+  kinds: [...trunkKinds, 'free-topology'],
   check(study, report) {
     const { bus } = study;
     if (bus.damaged) return;
@@ -59,6 +60,8 @@ export const tapTooLong: BusRule = {
     sources: [
       'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.3: at most 20 m, and 40 m / n for each of n derivations of one tap',
       'rs485 and peer-485: data sheets of RS-485 transceivers, stub at most 0.1 x rise time x velocity, one way; advice, hence a warning',
+      'CAN: CiA bit timing table (stubs of 1.5 m at 1 Mbit/s to 275 m at 10 kbit/s); advice, hence a warning',
+      'Free topology: transceiver data book, doubly terminated bus topology: stubs up to 3 m; other shapes have no limit for a stub',
       'MS/TP without taps: from memory of ANSI/ASHRAE 135 clause 9, hence a warning',
     ],
     since: '0.1.0',
@@ -80,6 +83,25 @@ function judge(
     return {
       limit: `${study.lengthText(metres(limit.value))} is ${limit.meaning} ${over(limit.value)}`,
       severity: severityOf(limit),
+      shorten: true,
+    };
+  }
+  if (kind === 'can') {
+    const { rate } = study.bus;
+    const limit = rate && study.canGuide.stub(rate.value);
+    if (!rate || limit === undefined || !exceeds(tap.reach, limit)) return undefined;
+    return {
+      limit: `${study.lengthText(limit)} is the most for a stub at ${formatNumber(rate.value)} bit/s ${over(limit)}`,
+      severity: 'warning',
+      shorten: true,
+    };
+  }
+  if (kind === 'free-topology') {
+    const { value, meaning } = segmentStub;
+    if (segmentForm(study) !== 'bus' || !exceeds(tap.reach, value)) return undefined;
+    return {
+      limit: `${study.lengthText(metres(value))} is ${meaning} ${over(value)}`,
+      severity: 'error',
       shorten: true,
     };
   }

@@ -1,0 +1,101 @@
+/** Times and levels of CAN: how much of a bit the way there and back takes, and how far a conductor carries. */
+
+import { longestWay } from '../figures/longest-way.js';
+import type { BusStudy } from '../figures/study.js';
+import { isUnknown, type Known } from '../known.js';
+import { canLevels } from '../limits/can.js';
+import type { Bus, Landing } from '../network.js';
+import { type Metres, metres, type Ohms, ohms, type Ratio, ratio, type Seconds, seconds } from '../quantity.js';
+import { lowered, terminatorTolerance } from './tolerance.js';
+
+/**
+ * What a bit takes from a controller through its transceiver to the pair and back, where the catalogue does not say:
+ * the most that transceivers take (Microchip DS70005340A, equations 5 to 9). Isolators come on top.
+ */
+export const usualLoopDelay = seconds(255e-9);
+
+/** As near to it as the quanta of a bit allow (CiA, bit timing table). */
+export const usualSamplePoint = ratio(0.875);
+
+export const samplePointOf = ({ samplePoint }: Bus): Ratio => samplePoint?.value ?? usualSamplePoint;
+export const loopDelayOf = ({ port }: Landing): Seconds => port?.delay ?? usualLoopDelay;
+
+/** The pair of devices between which a bit takes longest there and back. */
+export interface Propagation {
+  readonly from: Landing;
+  readonly to: Landing;
+  /** There and back, both transceivers passed twice. */
+  readonly time: Seconds;
+  /** What is left of the bit up to its sample point; negative when the answer comes after it. */
+  readonly slack: Seconds;
+}
+
+/**
+ * All nodes answer within a bit, so that the way there and back must end before the sample point:
+ * t = 2 (t loop + t bus), with the two devices' own loop delays where they differ (Microchip DS70005340A, eq. 5 to 9).
+ * Undefined where no two devices are joined.
+ */
+export function propagation(study: BusStudy): Known<Propagation | undefined> {
+  const { bus, shape, bitTime } = study;
+  if (isUnknown(bitTime)) return bitTime;
+  const delays: number[] = [];
+  for (const run of bus.runs) {
+    const delay = run.spare || run.length === 0 ? seconds(0) : study.runDelay(run);
+    if (isUnknown(delay)) return delay;
+    delays.push(2 * delay);
+  }
+  const way = longestWay(bus, shape, {
+    run: ({ index }) => delays[index]!,
+    end: (index) => (bus.landings[index]!.node ? loopDelayOf(bus.landings[index]!) : undefined),
+  });
+  if (isUnknown(way) || !way) return way;
+  return {
+    from: bus.landings[way.from]!,
+    to: bus.landings[way.to]!,
+    time: seconds(way.length),
+    slack: seconds(samplePointOf(bus) * bitTime - way.length),
+  };
+}
+
+/** How long a line of one velocity may be for a rate and one loop delay, by the same formula. */
+export const longestByPropagation = (bitTime: Seconds, loop: Seconds, samplePoint: Ratio, perMetre: number): Metres =>
+  metres((samplePoint * bitTime) / 2 / perMetre - loop / perMetre);
+
+export interface CanWire {
+  /** Ohm per metre of one conductor. */
+  readonly resistance: number;
+  /** The smaller terminator at its least. */
+  readonly terminator: Ohms;
+  /** The least that one node resists between the wires. */
+  readonly input: Ohms;
+  readonly nodes: number;
+}
+
+/**
+ * The longest line on which the farthest receiver still gets its threshold and a margin (AN96116, equation 11).
+ */
+export function longestByResistance({ resistance, terminator, input, nodes }: CanWire): Metres {
+  const { leastDrive, mostThreshold, margin } = canLevels;
+  const share = leastDrive / (mostThreshold + margin * (leastDrive - mostThreshold)) - 1;
+  const far = (terminator * input) / (input + Math.max(0, nodes - 1) * terminator);
+  return metres((share * far) / (2 * resistance));
+}
+
+/** What a node resists between the wires: as the catalogue has it, else the least that a node may. */
+export const inputOf = ({ port }: Landing): Ohms => port?.resistance ?? canLevels.leastInput;
+
+/** Equation 11 for a bus as it is; undefined where it has no terminator, unknown without its conductor. */
+export function wireReach(study: BusStudy): Known<Metres> {
+  const { bus, loopResistance, shape } = study;
+  if (isUnknown(loopResistance)) return loopResistance;
+  const trunk = study.trunkLength;
+  const terminators = bus.landings.flatMap(({ terminations }) => terminations.map(({ resistance }) => resistance));
+  if (!shape.ends || trunk === 0 || terminators.length === 0) return { unknown: 'terminators at the two ends' };
+  const devices = bus.landings.filter(({ node }) => node);
+  return longestByResistance({
+    resistance: loopResistance.high / 2 / trunk,
+    terminator: ohms(lowered(Math.min(...terminators), terminatorTolerance)),
+    input: ohms(devices.reduce((least, landing) => Math.min(least, inputOf(landing)), Number.POSITIVE_INFINITY)),
+    nodes: devices.length,
+  });
+}
