@@ -1,10 +1,13 @@
 /** One bus against every limit that has a number: what hovers and the line above a bus show. */
-import { lengthLimit, lengthTimesRate, slowRate } from '../limits/length.js';
+import { lengthLimit, lengthTimesRate, limitedLength, slowRate } from '../limits/length.js';
 import { idleThreshold } from '../limits/level.js';
 import type { Limit } from '../limits/limit.js';
 import { biasLimit, loadLimit } from '../limits/load.js';
+import type { BusKind } from '../network.js';
 import { formatNumber, formatVolts, metres, type Volts } from '../quantity.js';
 import { type BusStudy, isUnknown } from './study.js';
+import { canLines } from './summary-can.js';
+import { linkLines, segmentLines } from './summary-links.js';
 import { twoWireSummary } from './two-wire-summary.js';
 
 export interface SummaryLine {
@@ -22,18 +25,29 @@ export interface SummaryLine {
 
 export function summary(study: BusStudy): SummaryLine[] {
   const lines = [lengthLine(study), rateLine(study), loadLine(study), biasLine(study), idleLine(study)];
-  return [...lines.flatMap((line) => line ?? []), ...twoWireSummary(study)];
+  return [...lines.flatMap((line) => line ?? []), ...(linesOf(study)?.(study) ?? [])];
 }
+
+/** What kinds other than RS-485 are held against besides. */
+const kindLines: Readonly<Partial<Record<BusKind, (study: BusStudy) => SummaryLine[]>>> = {
+  can: canLines,
+  'free-topology': segmentLines,
+  ethernet: linkLines,
+  'contact-loop': twoWireSummary,
+  supply: twoWireSummary,
+};
+const linesOf = ({ bus }: BusStudy) => (bus.kind === undefined ? undefined : kindLines[bus.kind]);
 
 function lengthLine(study: BusStudy): SummaryLine | undefined {
   const limit = lengthLimit(study);
+  const length = limitedLength(study);
   return (
     limit && {
       ...sourceOf(limit),
       what: 'length',
-      value: study.lengthText(study.length),
+      value: study.lengthText(length),
       limit: `at most ${study.lengthText(metres(limit.value))}`,
-      share: study.length / limit.value,
+      share: length / limit.value,
     }
   );
 }
@@ -41,7 +55,7 @@ function lengthLine(study: BusStudy): SummaryLine | undefined {
 /** The length that the rate allows, where the rate is what limits it. */
 function rateLine(study: BusStudy): SummaryLine | undefined {
   const rate = study.bus.rate?.value;
-  if (rate === undefined || rate <= slowRate || !lengthLimit(study)) return undefined;
+  if (rate === undefined || rate <= slowRate || !loadLimit(study.bus)) return undefined;
   return {
     ...sourceOf(lengthTimesRate),
     what: `length at ${formatNumber(rate)} bit/s`,
