@@ -21,6 +21,7 @@ import { type Supply, supplyOf } from '../physics/supply.js';
 import { driverTestLoad } from '../physics/transceiver.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
 import { formatLength, formatOhms, metres, seconds } from '../quantity.js';
+import { delaysOf } from './delays.js';
 import { type Link, linksOf } from './links.js';
 import { longestWay, type Way } from './longest-way.js';
 import { runsByCable } from './runs-by-cable.js';
@@ -310,26 +311,8 @@ class LazyStudy implements BusStudy {
   }
 
   get delay(): readonly Known<Seconds>[] {
-    this.madeDelay ??= this.computeDelays();
+    this.madeDelay ??= delaysOf(this);
     return this.madeDelay;
-  }
-
-  private computeDelays(): readonly Known<Seconds>[] {
-    const { walk, reachedBy, componentOf } = this.shape;
-    const delays = new Array<Known<Seconds>>(this.bus.landings.length);
-    for (const landing of walk) {
-      const arrival = reachedBy[landing];
-      if (componentOf[landing] !== 0 && this.bus.kind !== 'ethernet') {
-        delays[landing] = { unknown: `the way from ${this.bus.landings[0]!.name}: nothing joins them` };
-      } else if (arrival === undefined) delays[landing] = seconds(0);
-      else {
-        const run = this.bus.runs[arrival]!;
-        const before = delays[run.to === landing ? run.from : run.to!]!;
-        const through = isUnknown(before) ? before : this.runDelay(run);
-        delays[landing] = isUnknown(before) || isUnknown(through) ? through : seconds(before + through);
-      }
-    }
-    return delays;
   }
 
   get bitTime(): Known<Seconds> {
