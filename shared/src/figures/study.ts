@@ -14,18 +14,18 @@ import { BusCircuit, mostLoops } from '../physics/circuit.js';
 import { cableResistance, referenceTemperature, resistanceOfLength } from '../physics/conductor.js';
 import { type ContactLoop, contactLoopOf } from '../physics/contact-loop.js';
 import { cableVelocity, travelTime } from '../physics/delay.js';
-import { drivenLevels, idleLevels } from '../physics/levels.js';
+import { idleLevels, levelsOfHead } from '../physics/levels.js';
 import { unitLoadsOf } from '../physics/loads.js';
 import { meterReadings } from '../physics/meter.js';
 import { type Supply, supplyOf } from '../physics/supply.js';
-import { driverTestLoad } from '../physics/transceiver.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
-import { formatLength, formatOhms, metres, seconds } from '../quantity.js';
+import { formatLength, metres, seconds } from '../quantity.js';
 import { delaysOf } from './delays.js';
 import { type Link, linksOf } from './links.js';
 import { longestWay, type Way } from './longest-way.js';
 import { runsByCable } from './runs-by-cable.js';
 import { type Shape, shapeOf } from './shape.js';
+import { loopResistanceOf, trunkLengthOf } from './trunk.js';
 
 export { isUnknown, type Known, type Range, type Unknown } from '../known.js';
 export type { Shape, Tap } from './shape.js';
@@ -142,15 +142,8 @@ class LazyStudy implements BusStudy {
   }
 
   get trunkLength(): Metres {
-    this.madeTrunkLength ??= this.computeTrunkLength();
+    this.madeTrunkLength ??= trunkLengthOf(this);
     return this.madeTrunkLength;
-  }
-
-  private computeTrunkLength(): Metres {
-    const { ends, onTap } = this.shape;
-    let length = 0;
-    for (const run of this.bus.runs) if (!run.spare && !run.tap && !onTap.has(run.from)) length += run.length;
-    return metres(ends ? length : 0);
   }
 
   get farthest(): Known<Way | undefined> {
@@ -211,23 +204,8 @@ class LazyStudy implements BusStudy {
   }
 
   get loopResistance(): Known<Range<Ohms>> {
-    this.madeLoop ??= this.computeLoop();
+    this.madeLoop ??= loopResistanceOf(this);
     return this.madeLoop;
-  }
-
-  private computeLoop(): Known<Range<Ohms>> {
-    const { ends, onTap } = this.shape;
-    if (!ends) return { unknown: 'the two ends of the bus: it is no single chain' };
-    let [nominal, low, high] = [0, 0, 0];
-    for (const run of this.bus.runs) {
-      if (run.spare || run.tap || onTap.has(run.from)) continue;
-      const resistance = this.runResistance(run);
-      if (isUnknown(resistance)) return resistance;
-      nominal += 2 * resistance.nominal;
-      low += 2 * resistance.low;
-      high += 2 * resistance.high;
-    }
-    return { nominal, low, high } as Range<Ohms>;
   }
 
   get unitLoads(): Known<Ratio> {
@@ -297,17 +275,10 @@ class LazyStudy implements BusStudy {
   }
 
   private computeDriven(circuit: BusCircuit): readonly Known<Range<Volts>>[] {
-    if (this.bus.kind === 'can')
-      return dominantLevels(circuit, this.shape.ends ?? this.shape.walk.slice(0, 1), this.meter);
-    const { head } = this;
-    const load = head && this.meter[head.index]!;
-    if (!load) return this.bus.landings.map(() => ({ unknown: 'which device is the head' }));
-    if (isUnknown(load)) return this.bus.landings.map(() => load);
-    if (load.nominal < driverTestLoad) {
-      const text = `what ${head.name} drives into ${formatOhms(load.nominal)}; TIA-485-A tells it for 54 ohm and more`;
-      return this.bus.landings.map(() => ({ unknown: text }));
-    }
-    return drivenLevels(circuit, head.index);
+    const { bus, shape, meter, head } = this;
+    return bus.kind === 'can'
+      ? dominantLevels(circuit, shape.ends ?? shape.walk.slice(0, 1), meter)
+      : levelsOfHead(circuit, head, meter);
   }
 
   get delay(): readonly Known<Seconds>[] {

@@ -5,12 +5,12 @@
  * what its neighbours do. A level moves one way with each value of the circuit, so that it is least and most at
  * corners; those that can matter are all solved.
  */
-import type { Known, Range } from '../known.js';
-import type { LandingIndex } from '../network.js';
-import { type Volts, volts } from '../quantity.js';
+import { isUnknown, type Known, type Range } from '../known.js';
+import type { Landing, LandingIndex } from '../network.js';
+import { formatOhms, type Ohms, type Volts, volts } from '../quantity.js';
 import { type BiasCorner, type BusCircuit, type Corner, nominalCorner } from './circuit.js';
 import { biasTolerance, lowered, raised, supplyTolerance, terminatorTolerance } from './tolerance.js';
-import { leastDrive } from './transceiver.js';
+import { driverTestLoad, leastDrive } from './transceiver.js';
 
 const strong: BiasCorner = { resistance: lowered(1, biasTolerance), supply: raised(1, supplyTolerance) };
 const weak: BiasCorner = { resistance: raised(1, biasTolerance), supply: lowered(1, supplyTolerance) };
@@ -67,6 +67,24 @@ export function drivenLevels(circuit: BusCircuit, driver: LandingIndex): Known<R
   return circuit.bus.landings.map(({ index }) =>
     circuit.joined(driver, index) ? seenAt(circuit, index, levels) : noLevel,
   );
+}
+
+/**
+ * {@link drivenLevels} of the head of a bus; unknown where there is none, and where it works into less than the load for
+ * which TIA-485-A tells what a driver gives. `loads` is what a driver works into at each landing.
+ */
+export function levelsOfHead(
+  circuit: BusCircuit,
+  head: Landing | undefined,
+  loads: readonly Known<Range<Ohms>>[],
+): Known<Range<Volts>>[] {
+  const { landings } = circuit.bus;
+  const load = head && loads[head.index];
+  if (!load) return landings.map(() => ({ unknown: 'which device is the head' }));
+  if (isUnknown(load)) return landings.map(() => load);
+  if (driverTestLoad <= load.nominal) return drivenLevels(circuit, head.index);
+  const text = `what ${head.name} drives into ${formatOhms(load.nominal)}; TIA-485-A tells it for 54 ohm and more`;
+  return landings.map(() => ({ unknown: text }));
 }
 
 /** Levels at the nominal corner first, then at every corner that can be least or most. */
