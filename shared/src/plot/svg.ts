@@ -1,18 +1,17 @@
 /** SVG as text: elements, and texts of a user's file made harmless for XML. */
 
-/**
- * Characters that XML 1.0 forbids even when escaped, and those that turn the direction of writing: a name must not be
- * able to spoil the file or to show as something else than it is.
- */
-const unwritable =
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what it is about.
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+import { plainLine } from '../plain-text.js';
+
+/** What XML 1.0 forbids even when escaped, beyond the control characters: halves of characters, and two non-characters. */
+const forbidden = /[\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 
 /** A text as the content of an element or of an attribute in double quotes. */
 export function escaped(text: string): string {
-  return text.replace(unwritable, '\ufffd').replace(/[&<>"]/g, (character) => entities[character]!);
+  return plainLine(text)
+    .replace(forbidden, '\ufffd')
+    .replace(/[&<>"]/g, (character) => entities[character]!);
 }
 
 /** An attribute that is undefined is left out. */

@@ -1,0 +1,81 @@
+/** What waveforms mean, in words: the same table and sentences in the editor's view and in the terminal. */
+import type { Range } from '../known.js';
+import { listed } from '../known.js';
+import { formatNumber, formatSeconds, formatSignificant, formatVolts, type Ratio } from '../quantity.js';
+import { rangeText } from './page/words.js';
+import type { LandingWave, Waves } from './waves.js';
+
+/** How surely what is driven is read at a landing. */
+export type WaveVerdict = 'sure' | 'sure unless all tolerances add up' | 'may be misread' | 'cut off';
+
+export function verdictOf({ cutOff, margin }: LandingWave): WaveVerdict {
+  if (cutOff) return 'cut off';
+  if (margin.nominal < 0) return 'may be misread';
+  return margin.low < 0 ? 'sure unless all tolerances add up' : 'sure';
+}
+
+export const waveColumns = ['landing', 'read', 'margin', 'opening', 'level', 'overshoot', 'settles', 'delay'] as const;
+
+/** What the columns mean, for a person who sees the table for the first time. */
+export const waveColumnsExplained =
+  'Margin: the least by which the level is beyond the threshold when the receiver looks, over every pattern of bits. ' +
+  'Opening: the share of the bit in which the level is beyond it. Settles: until within 5 % of where it ends. ' +
+  'Delay and settling count from the edge of the driver.';
+
+/** One row for each landing, in the order of {@link waveColumns}. */
+export function waveRow(one: LandingWave): string[] {
+  const verdict = verdictOf(one);
+  if (verdict === 'cut off') return [one.name, verdict, '', '', '', '', '', ''];
+  return [
+    one.name,
+    verdict,
+    rangeText(one.margin, formatVolts),
+    rangeText(one.opening, percent),
+    rangeText(one.level, formatVolts),
+    percent(one.overshoot),
+    formatSeconds(one.settling),
+    formatSeconds(one.delay),
+  ];
+}
+
+const percent = (share: Ratio) => `${formatNumber(share * 100)} %`;
+
+/** The landing with the least margin, in the worst case; undefined when all but the driver are cut off. */
+export function worstOf({ landings }: Waves): LandingWave | undefined {
+  const joined = landings.filter(({ cutOff }) => !cutOff);
+  return joined.toSorted((left, right) => left.margin.low - right.margin.low)[0];
+}
+
+/** The outcome in one or two sentences. */
+export function waveSummary(waves: Waves): string {
+  const worst = worstOf(waves);
+  const cut = waves.landings.filter(({ cutOff }) => cutOff).map(({ name }) => name);
+  const lost = cut.length ? ` Cut off from the driver: ${listed(cut)}.` : '';
+  if (!worst) return `No landing can be reached from the driver.${lost}`;
+  const { nominal, low } = worst.margin;
+  const least = low === nominal ? formatVolts(nominal) : `${formatVolts(nominal)} (${formatVolts(low)} at worst)`;
+  const poor = waves.landings.filter((one) => !one.cutOff && one.margin.low < 0).map(({ name }) => name);
+  const verdict =
+    poor.length === 0
+      ? 'Every landing that the signal reaches is read for certain.'
+      : `Not read for certain at ${listed(poor)}.`;
+  return `${verdict} The least margin is ${least}, at ${worst.name}.${lost}`;
+}
+
+/** What was assumed, varied and left out, each a sentence. */
+export function waveNotes(waves: Waves): string[] {
+  const { edge, samplingAt, threshold, stopped, assumptions, corners } = waves;
+  const notes = [
+    `At ${formatNumber(1 / waves.bitTime)} bit/s a bit lasts ${formatSeconds(waves.bitTime)}; the driver's edge takes ${formatSeconds(edge.time)}${edge.assumed ? ', which is assumed' : ''}.`,
+    `A receiver reads for certain at ${formatVolts(threshold.low)} and below and at ${formatVolts(threshold.high)} and above, and looks ${shareText(samplingAt)} into the bit.`,
+  ];
+  if (assumptions.length) notes.push(...assumptions.map((one) => `Assumed: ${one}.`));
+  if (corners.length) notes.push(`Least and most are over ${corners.join(', ')}.`);
+  if (stopped !== undefined) notes.push(stopped);
+  return notes;
+}
+
+function shareText({ nominal, low, high }: Range<Ratio>): string {
+  const text = (share: number) => formatSignificant(share * 100);
+  return low === high ? `${text(nominal)} %` : `${text(low)} to ${text(high)} %`;
+}

@@ -1,0 +1,137 @@
+/** From the waves of a bus to what a plot of them shows. */
+
+import { waveSummary, worstOf } from '../figures/wave-table.js';
+import type { Waves } from '../figures/waves.js';
+import type { Frame, Span } from './axes.js';
+import { levelAt, type Samples } from './trace.js';
+import type { Curve, WavePlot, WaveView } from './wave-plot.js';
+
+/** What is chosen about a plot; landings are told by name, because a change may number them anew. */
+export interface PlotChoices {
+  readonly view: WaveView;
+  /** In this order; `usualLandings` when left out. */
+  readonly landings?: readonly string[];
+  readonly changed?: { readonly waves: Waves; readonly name: string; readonly written: string };
+  readonly heading?: string;
+  /** `northgate, bus chillers, head drives`: the plot's name begins with it. */
+  readonly subject: string;
+  readonly width: number;
+  readonly height: number;
+  readonly prefix: string;
+}
+
+/**
+ * A sequence in which every group of seven bits but seven zeros comes once, for an eye that has seen them all: the
+ * pseudo-random sequence of ITU-T O.150 with the polynomial x^7 + x^6 + 1.
+ */
+export const eyePattern: string = pseudoRandom();
+
+function pseudoRandom(): string {
+  let register = 0x7f;
+  let bits = '';
+  for (let bit = 0; bit < 127; bit++) {
+    bits += register & 1;
+    register = (register >> 1) | (((register ^ (register >> 1)) & 1) << 6);
+  }
+  // Seven bits again, so that the last groups are whole too.
+  return bits + bits.slice(0, 7);
+}
+
+/** How many lines a plot shows unless somebody chooses more. */
+const mostUsual = 5;
+
+/** The landings that tell most: the driver, the one with the least margin, and the farthest ones. */
+export function usualLandings(waves: Waves): string[] {
+  const { landings, driver } = waves;
+  const farFirst = landings.filter(({ cutOff }) => !cutOff).toSorted((left, right) => right.delay - left.delay);
+  const telling = [
+    landings.find(({ landing }) => landing === driver),
+    worstOf(waves),
+    farFirst[0],
+    ...spacedOut(farFirst),
+  ];
+  const chosen = new Set(telling.flatMap((one) => (one ? [one.landing] : [])).slice(0, mostUsual + 3));
+  const first = new Set([...chosen].slice(0, mostUsual));
+  return landings.filter(({ landing }) => first.has(landing)).map(({ name }) => name);
+}
+
+/** A few of a list, evenly over all of it. */
+function spacedOut<T>(list: readonly T[]): T[] {
+  const count = Math.min(list.length, mostUsual);
+  return Array.from({ length: count }, (_, index) => list[Math.floor(((index + 0.5) * list.length) / count)]!);
+}
+
+export function plotOf(waves: Waves, choices: PlotChoices): WavePlot {
+  const { view, changed, subject } = choices;
+  const names = choices.landings ?? usualLandings(waves);
+  const curves = names.flatMap((name): Curve[] => {
+    const one = waves.landings.find((landing) => landing.name === name);
+    if (!one) return [];
+    const other = changed?.waves.landings.find((landing) => landing.name === name);
+    return [
+      {
+        name,
+        style: one.landing,
+        samples: samplesOf(waves, view, one.landing),
+        ...(changed && other ? { changed: samplesOf(changed.waves, view, other.landing) } : {}),
+        delay: one.cutOff ? 0 : one.delay,
+      },
+    ];
+  });
+  const what = { step: 'one edge', pattern: 'a pattern of bits', eye: 'all bits laid over each other' }[view];
+  return {
+    view,
+    curves,
+    // The first bit was there long before; the plot begins with the second.
+    bits: waves.pattern.bits.slice(1),
+    bitTime: waves.bitTime,
+    samplingAt: waves.samplingAt.nominal,
+    thresholds: waves.threshold,
+    ...(choices.heading === undefined ? {} : { heading: choices.heading }),
+    ...(changed ? { names: { curve: changed.written, changed: changed.name } } : {}),
+    title: `${subject}: ${what}`,
+    description: [
+      `Levels over time at ${names.join(', ')}.`,
+      waveSummary(waves),
+      ...(changed ? [`With the change (${changed.name}): ${waveSummary(changed.waves)}`] : []),
+    ].join(' '),
+    width: choices.width,
+    height: choices.height,
+    prefix: choices.prefix,
+  };
+}
+
+function samplesOf({ step, pattern }: Waves, view: WaveView, landing: number): Samples {
+  const { time, volts } = view === 'step' ? step : pattern;
+  return { time, volts: volts[landing] ?? [] };
+}
+
+/** Levels for a cursor that moves over a plot, at evenly spaced moments; null where a line has none. */
+export interface Readout {
+  /** Seconds. */
+  readonly times: readonly number[];
+  /** Volts, to a millivolt; `changed` once something is changed. */
+  readonly lines: readonly { readonly name: string; readonly volts: Levels; readonly changed?: Levels }[];
+}
+type Levels = readonly (number | null)[];
+
+export function readoutOf(
+  { curves }: WavePlot,
+  { time, frame }: { readonly time: Span; readonly frame: Frame },
+): Readout {
+  const count = Math.max(2, Math.round(frame.right - frame.left) + 1);
+  const times = Array.from({ length: count }, (_, index) => time[0] + ((time[1] - time[0]) * index) / (count - 1));
+  const levels = (samples: Samples): Levels =>
+    times.map((moment) => {
+      const level = levelAt(samples, moment);
+      return level === undefined ? null : Math.round(level * 1000) / 1000;
+    });
+  return {
+    times,
+    lines: curves.map(({ name, samples, changed }) => ({
+      name,
+      volts: levels(samples),
+      ...(changed ? { changed: levels(changed) } : {}),
+    })),
+  };
+}
