@@ -1,7 +1,8 @@
 /**
  * Bundles the three programs:
  * - `server/dist/cli.js`, the command line, in chunks, so that a command loads only what it uses;
- * - `server/dist/server.cjs`, the language server, for `fieldpair serve` and for any editor;
+ * - `server/dist/server.cjs`, the language server, for any editor, and beside it `wave-worker.cjs`, the thread in which
+ *   it simulates;
  * - `extension/dist/extension.cjs` with its own copy of the server, both minified for the package, and the pages of its
  *   panels in `extension/dist/pages/`, a script and a style for each `extension/src/panels/NAME/page/main.ts`.
  *
@@ -42,10 +43,11 @@ const commandLine = {
   banner: { js: requireForModules },
 };
 
-const server = (outfile, minify) => ({
+const server = (outdir, minify) => ({
   ...common,
-  entryPoints: ['server/src/main.ts'],
-  outfile,
+  entryPoints: { 'server-bundle': 'server/src/main.ts', 'wave-worker': 'server/src/waves/wave-worker.ts' },
+  outdir,
+  outExtension: { '.js': '.cjs' },
   format: 'cjs',
   minify,
 });
@@ -102,8 +104,8 @@ function publish(folder, files) {
 try {
   const results = await Promise.all([
     build(commandLine),
-    build(server('server/dist/server-bundle.cjs', false)),
-    build(server('extension/dist/server-bundle.cjs', true)),
+    build(server('server/dist', false)),
+    build(server('extension/dist', true)),
     build(extension),
     build(pages),
   ]);

@@ -1,4 +1,5 @@
 /** The language server's entry: over IPC, a pipe or a socket when the arguments name one, else over stdio. */
+import { join } from 'node:path';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { serve } from './lsp/serve.js';
 
@@ -7,4 +8,6 @@ serve(
   named
     ? createConnection(ProposedFeatures.all)
     : createConnection(ProposedFeatures.all, process.stdin, process.stdout),
+  // The bundle of this file is in CommonJS; that of the worker stands beside it.
+  join(__dirname, 'wave-worker.cjs'),
 );

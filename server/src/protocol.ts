@@ -9,7 +9,8 @@
  *   window, and registers `workspace/didChangeConfiguration` for that section to hear of changes.
  * - The client tells of changed `.pair` files by `workspace/didChangeWatchedFiles`; the server registers no watchers.
  * - `fix all` is the code action kind `FixAllKind`, so that editors can also run it on saving.
- * - A code lens that opens the figures carries the command `ShowFiguresCommand` with `[uri, position]`.
+ * - A code lens that opens the figures carries the command `ShowFiguresCommand` with `[uri, position]`, one that opens
+ *   the waveforms `ShowWavesCommand` with the same.
  */
 
 export interface Position {
@@ -21,6 +22,13 @@ export interface Position {
 export interface ServerRequests {
   /** The computed figures of the bus at a place; null when there is none. */
   'fieldpair/figures': { params: FiguresParams; result: Figures | null };
+  /**
+   * The waveforms of a bus; null when the file has none. A newer question ends the one before it, which is then
+   * answered with the error RequestCancelled, as after `$/cancelRequest`.
+   */
+  'fieldpair/waves': { params: WavesParams; result: WavesPage | null };
+  /** The same as a file to be kept. */
+  'fieldpair/wavesFile': { params: WavesFileParams; result: WavesFile | null };
   /** Checks every `.pair` file of the workspace, open or not. */
   'fieldpair/checkWorkspace': { params: undefined; result: WorkspaceCheck };
 }
@@ -47,6 +55,110 @@ export interface Figures {
   readonly title: string;
   /** Plain text for a fixed-width font, lines parted by `\n`. */
   readonly text: string;
+}
+
+/** What is shown of a bus's waveforms. Names and quantities are words, as a user types them. */
+export interface WaveChoices {
+  /** Both name the bus; the one at `WavesParams.position`, or else the first of the file, when they name none. */
+  readonly store?: string;
+  readonly bus?: string;
+  /** A landing; the head when left out. */
+  readonly driver?: string;
+  /** Landings to draw; a few telling ones when left out. */
+  readonly landings?: readonly string[];
+  readonly view: 'pattern' | 'step' | 'eye';
+  /** Instead of the bus's: `115200`, `500 kbit/s`. */
+  readonly rate?: string;
+  /** 10 to 90 % edge of the driver, instead of its port's: `300 ns`. */
+  readonly edge?: string;
+  /** Zeros and ones that are driven. */
+  readonly bits?: string;
+  /** What is wrong beside what the text says, as in `WavesPage.faults`. */
+  readonly faults?: readonly string[];
+  /** Which fix to compare with, as in `WavesPage.fixes`. */
+  readonly fix?: string;
+}
+
+export interface WavesParams {
+  readonly uri: string;
+  readonly position?: Position;
+  readonly choices: WaveChoices;
+  /** Pixels that the plot may take. */
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface WavesFileParams extends WavesParams {
+  readonly format: 'svg' | 'csv';
+}
+
+export interface WavesFile {
+  /** A fitting name with its ending. */
+  readonly name: string;
+  readonly text: string;
+}
+
+export interface WavesPage {
+  /** `northgate, bus chillers`. */
+  readonly title: string;
+  readonly store: string;
+  readonly bus: string;
+  readonly buses: readonly { readonly store: string; readonly bus: string }[];
+  readonly driver: string;
+  readonly landings: readonly WaveLine[];
+  /** What is used now: `19,200 bit/s`, `500 ns, assumed`. */
+  readonly rate: string;
+  readonly edge: string;
+  readonly fixes: readonly { readonly id: string; readonly title: string }[];
+  readonly faults: readonly { readonly group: string; readonly phrases: readonly string[] }[];
+  /** What could not be done as it was chosen, each a sentence; the rest is shown all the same. */
+  readonly problems: readonly string[];
+  /** Why there is nothing to show, as a sentence. */
+  readonly unknown?: string;
+  /** The outcome in a sentence or two; `changed` with the fix or the faults. */
+  readonly summary?: { readonly written: string; readonly changed?: string };
+  readonly notes: readonly string[];
+  readonly plot?: WavesPlot;
+  readonly table?: WavesTable;
+}
+
+/** A landing, and how its line looks. */
+export interface WaveLine {
+  readonly name: string;
+  readonly shown: boolean;
+  /** A class that gives the line its colour. */
+  readonly className: string;
+  /** As SVG's stroke-dasharray; empty for an unbroken line. */
+  readonly dashes: string;
+}
+
+export interface WavesPlot {
+  readonly svg: string;
+  /** Absent where a cursor has nothing to say. */
+  readonly cursor?: WavesCursor;
+}
+
+export interface WavesCursor {
+  /** Pixels of the frame that time runs through, from left to right. */
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** Evenly from left to right, as text with its unit. */
+  readonly times: readonly string[];
+  /** Volts at those times; null where a line has none. */
+  readonly lines: readonly {
+    readonly name: string;
+    readonly volts: readonly (number | null)[];
+    readonly changed?: readonly (number | null)[];
+  }[];
+}
+
+export interface WavesTable {
+  readonly columns: readonly string[];
+  /** What the columns mean. */
+  readonly explained: string;
+  readonly rows: readonly { readonly cells: readonly string[]; readonly read: 'sure' | 'doubtful' | 'lost' }[];
 }
 
 export interface FindingCounts {
@@ -78,6 +190,8 @@ export interface CheckStatus {
 export type FixAllKind = 'source.fixAll.fieldpair';
 
 export type ShowFiguresCommand = 'fieldpair.showFigures';
+
+export type ShowWavesCommand = 'fieldpair.showWaves';
 
 /** The section `fieldpair` of the settings. */
 export interface Settings {

@@ -17,6 +17,8 @@ export * from './figures/shape.js';
 export * from './figures/study.js';
 export * from './figures/summary.js';
 export * from './figures/two-wire-figures.js';
+export * from './figures/wave-figures.js';
+export * from './figures/wave-table.js';
 export * from './figures/waves.js';
 export * from './finding.js';
 export * from './known.js';

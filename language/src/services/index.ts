@@ -4,3 +4,4 @@ export { diagnosticsOf, openFindings } from './diagnostics.js';
 export { type FiguresPage, figuresPage } from './figures.js';
 export { createEditorServices } from './module.js';
 export { defaultEditorSettings, type EditorSettings } from './settings.js';
+export { planWaves, type WaveCase, type WavePlan, type WaveWishes } from './waves.js';

@@ -9,6 +9,7 @@ import { addFigures } from './commands/figures.js';
 import { addFix } from './commands/fix.js';
 import { addFormat } from './commands/format.js';
 import { addServe } from './commands/serve.js';
+import { addWave } from './commands/wave.js';
 import { CommandFailure, exitStatus } from './failure.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
@@ -32,6 +33,7 @@ export async function runCommandLine(args: readonly string[], terminal: Terminal
   addCheck(program, terminal, finish);
   addFigures(program, terminal, finish);
   addDraw(program, terminal, finish);
+  addWave(program, terminal, finish);
   addFix(program, terminal, finish);
   addFormat(program, terminal, finish);
   addExplain(program, terminal, finish);

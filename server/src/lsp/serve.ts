@@ -11,12 +11,15 @@ import type {
   ServerRequests,
   WorkspaceCheck,
 } from '../protocol.js';
+import { WaveRunner } from '../waves/wave-runner.js';
 import { Checker } from './checker.js';
 import { disk, fileOf } from './disk.js';
 import { readSettings } from './settings.js';
 import { Texts } from './texts.js';
+import { serveWaves } from './waves.js';
 
-export function serve(connection: Connection): void {
+/** @param waveWorker the bundle of waves/wave-worker.ts */
+export function serve(connection: Connection, waveWorker: string): void {
   const project = new Project(disk);
   const desk = new Desk(project);
   const open = new Set<string>();
@@ -80,6 +83,7 @@ export function serve(connection: Connection): void {
       return null;
     }
   });
+  serveWaves(connection, desk, new WaveRunner(waveWorker));
   connection.onRequest('fieldpair/checkWorkspace' satisfies keyof ServerRequests, async (): Promise<WorkspaceCheck> => {
     await texts.readWorkspace().catch(failed);
     await checker.settled();

@@ -101,7 +101,8 @@ export function plotOf(waves: Waves, choices: PlotChoices): WavePlot {
   };
 }
 
-function samplesOf({ step, pattern }: Waves, view: WaveView, landing: number): Samples {
+/** What one landing shows in a view; empty when the waves have nothing of it. */
+export function samplesOf({ step, pattern }: Waves, view: WaveView, landing: number): Samples {
   const { time, volts } = view === 'step' ? step : pattern;
   return { time, volts: volts[landing] ?? [] };
 }

@@ -1,7 +1,10 @@
 /** The language server on this process's standard input and output. */
+import { fileURLToPath } from 'node:url';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { serve } from '../../lsp/serve.js';
 
 export function serveStdio(): void {
-  serve(createConnection(ProposedFeatures.all, process.stdin, process.stdout));
+  // This file is bundled into a chunk, in a folder below the worker's.
+  const waveWorker = fileURLToPath(new URL('../wave-worker.cjs', import.meta.url));
+  serve(createConnection(ProposedFeatures.all, process.stdin, process.stdout), waveWorker);
 }

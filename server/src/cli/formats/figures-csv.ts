@@ -1,5 +1,6 @@
 /** Figures for spreadsheets, a row for each landing (RFC 4180); what is unknown is empty. */
 import { busFigures, type RangeFigure } from '@fieldpair/shared';
+import { type CsvCell, csvText } from '../../csv.js';
 import type { FiguresFormat } from './format.js';
 
 const range = (name: string, unit: string) => [`${name}_${unit}`, `${name}_low_${unit}`, `${name}_high_${unit}`];
@@ -14,7 +15,7 @@ const columns = [
 ];
 
 export const figuresCsv: FiguresFormat = (stores) => {
-  const rows: (string | number | null)[][] = [columns];
+  const rows: CsvCell[][] = [columns];
   for (const { store, studies } of stores) {
     for (const bus of studies.map(busFigures)) {
       const shared = [store.name, bus.bus, bus.kind, bus.length_m, bus.loop_resistance_ohm, bus.unit_loads];
@@ -32,14 +33,7 @@ export const figuresCsv: FiguresFormat = (stores) => {
       }
     }
   }
-  return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
+  return csvText(rows);
 };
 
 const cells = (figure: RangeFigure | null) => [figure?.nominal ?? null, figure?.low ?? null, figure?.high ?? null];
-
-/** A text that a spreadsheet would take for a formula is kept from being one by an apostrophe. */
-function cell(value: string | number | null): string {
-  if (typeof value !== 'string') return value === null ? '' : String(value);
-  const literal = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(literal) ? `"${literal.replaceAll('"', '""')}"` : literal;
-}

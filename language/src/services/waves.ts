@@ -1,0 +1,169 @@
+/**
+ * The waveforms of a bus for an editor: which simulations a choice asks for, and what their answers look like.
+ *
+ * The simulating itself happens elsewhere, in between: it takes longer than an editor should wait.
+ */
+import {
+  type Bus,
+  bitsPerSecond,
+  type Cable,
+  type Fault,
+  type Finding,
+  type Fix,
+  type LandingIndex,
+  listed,
+  type NetworkEdit,
+  type Store,
+  seconds,
+  type WaveQuestion,
+} from '@fieldpair/shared';
+import { eyePattern, type WaveView } from '@fieldpair/shared/plot';
+import type { Position } from 'vscode-languageserver';
+import { type FaultChoices, faultChoices, landingNamed, quantityFrom, Refusal, readFault } from '../what-if/index.js';
+import { mendedBus } from '../what-if/mended.js';
+import type { BusInStore, Desk } from './desk.js';
+import { openFindings } from './diagnostics.js';
+
+/** What somebody wants to see; see the protocol for each field. */
+export interface WaveWishes {
+  readonly store?: string;
+  readonly bus?: string;
+  readonly driver?: string;
+  readonly view: WaveView;
+  readonly rate?: string;
+  readonly edge?: string;
+  readonly bits?: string;
+  readonly faults?: readonly string[];
+  readonly fix?: string;
+}
+
+/** A bus of a store, and what is asked of it. */
+export interface WaveCase {
+  readonly store: Store;
+  readonly bus: Bus;
+  readonly question: WaveQuestion;
+}
+
+export interface WavePlan {
+  readonly written: WaveCase;
+  /** With the fix or the faults that were chosen. */
+  readonly changed?: WaveCase & { readonly name: string };
+  readonly buses: readonly BusInStore[];
+  readonly fixes: readonly { readonly id: string; readonly title: string }[];
+  readonly faults: readonly FaultChoices[];
+  /** What could not be done as it was wished, each a sentence. */
+  readonly problems: readonly string[];
+}
+
+/** Undefined for a file without a bus that has a landing. @param position where the bus is written, when no name is given. */
+export function planWaves(desk: Desk, file: string, wishes: WaveWishes, position?: Position): WavePlan | undefined {
+  const buses = desk.busesIn(file).filter(({ bus }) => bus.landings.length);
+  const found =
+    buses.find(({ store, bus }) => store.name === wishes.store && bus.name === wishes.bus) ??
+    (position && desk.busAt(file, desk.offsetOf(file, position))) ??
+    buses[0];
+  if (!found?.bus.landings.length) return undefined;
+  const { store, bus } = found;
+  const problems: string[] = [];
+  /** What a wish comes to; a wish that cannot be had is told and left aside. */
+  const had = <T>(answer: T | Refusal): T | undefined => {
+    if (!(answer instanceof Refusal)) return answer;
+    problems.push(sentence(answer.reason));
+    return undefined;
+  };
+  const wishedDriver = wishes.driver === undefined ? undefined : had(landingNamed(bus, wishes.driver));
+  const driver = wishedDriver ?? desk.studyOf(found).head ?? bus.landings[0]!;
+  const rate =
+    wishes.rate === undefined ? undefined : had(quantityFrom(wishes.rate, 'rate', { least: 10, most: 1e8 }, 'bit/s'));
+  const edge =
+    wishes.edge === undefined ? undefined : had(quantityFrom(wishes.edge, 'time', { least: 1e-10, most: 1 }));
+  const pattern = wishes.bits === undefined ? undefined : had(bitsFrom(wishes.bits));
+  const shown = pattern ?? (wishes.view === 'eye' ? eyePattern : undefined);
+  const asked = (landing: LandingIndex, faults: readonly Fault[]): WaveQuestion => ({
+    driver: landing,
+    ...(rate === undefined ? {} : { rate: bitsPerSecond(rate) }),
+    ...(edge === undefined ? {} : { edge: seconds(edge) }),
+    ...(shown === undefined ? {} : { pattern: shown }),
+    ...(faults.length ? { faults } : {}),
+  });
+
+  const fixes = fixesOf(desk, file, store, bus);
+  const fix = wishes.fix === undefined ? undefined : fixes.find(({ id }) => id === wishes.fix);
+  if (wishes.fix !== undefined && !fix)
+    problems.push('The fix that was compared with is not offered any more: what it mends is mended, or has changed.');
+  const mended = fix && mendedBus(desk.project, file, fix.finding, fix.fix, bus);
+  if (fix && !mended) problems.push(`${sentence(`"${fix.fix.title}" leaves no bus ${bus.name} to compare with`)}`);
+  const base = mended ?? { store, bus };
+  const cables = desk.project.catalogueOf(file);
+  const cableNamed = (name: string): Cable | undefined =>
+    cables.map((one) => one.cables.get(name)).find((cable) => cable);
+  const faults = (wishes.faults ?? []).flatMap((phrase) => had(readFault(base.bus, phrase, cableNamed)) ?? []);
+  const baseDriver = mended ? base.bus.landings.find(({ name }) => name === driver.name) : driver;
+  if (!baseDriver) problems.push(sentence(`after the fix ${driver.name} is no landing of bus ${bus.name}`));
+  const isChanged = baseDriver && (mended !== undefined || faults.length > 0);
+  return {
+    written: { store, bus, question: asked(driver.index, []) },
+    ...(isChanged
+      ? {
+          changed: {
+            ...base,
+            question: asked(baseDriver.index, faults),
+            name: changeName(mended && fix?.fix, wishes.faults ?? []),
+          },
+        }
+      : {}),
+    buses,
+    fixes: fixes.map(({ id, title }) => ({ id, title })),
+    faults: faultChoices(bus),
+    problems,
+  };
+}
+
+const sentence = (reason: string) => `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`;
+
+function changeName(fix: Fix | undefined, faults: readonly string[]): string {
+  const faulty = faults.length ? `with ${listed(faults)}` : '';
+  if (!fix) return faulty;
+  return faulty === '' ? 'as it should be' : `mended, and ${faulty}`;
+}
+
+function bitsFrom(bits: string): string | Refusal {
+  const pattern = bits.replaceAll(/[\s_]/g, '');
+  return /^[01]{2,4096}$/.test(pattern) ? pattern : new Refusal('bits are a row of 2 to 4096 zeros and ones');
+}
+
+/** Edits that change what a signal meets on its way; the others leave its waves as they are. */
+const electrical: ReadonlySet<NetworkEdit['kind']> = new Set<NetworkEdit['kind']>([
+  ...([
+    'terminate',
+    'unterminate',
+    'uncross',
+    'set-port',
+    'add-bias',
+    'set-bias',
+    'remove-bias',
+    'set-run-cable',
+  ] as const),
+  ...(['set-bus-cable', 'set-rate', 'mark-spare', 'remove-run', 'rewire'] as const),
+]);
+
+interface OfferedFix {
+  readonly id: string;
+  readonly title: string;
+  readonly finding: Finding;
+  readonly fix: Fix;
+}
+
+/** The fixes of a bus's findings that change its waves. Ids stay the same while the text changes elsewhere. */
+function fixesOf(desk: Desk, file: string, store: Store, bus: Bus): OfferedFix[] {
+  const offered = new Map<string, OfferedFix>();
+  for (const finding of openFindings(desk, file)) {
+    if (finding.store !== store.name || finding.bus !== bus.name) continue;
+    for (const fix of finding.fixes()) {
+      if (!fix.edits.some(({ kind }) => electrical.has(kind))) continue;
+      const id = `${finding.rule}: ${fix.title}`;
+      offered.set(id, { id, title: `${fix.title} (${finding.rule})`, finding, fix });
+    }
+  }
+  return [...offered.values()];
+}

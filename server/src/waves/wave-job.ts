@@ -1,0 +1,14 @@
+/** What goes to the simulating thread and comes back: plain data, copied between threads. */
+import type { BusIndex, Store, Unknown, WaveQuestion, Waves } from '@fieldpair/shared';
+
+/** Questions about one bus of a store. */
+export interface WaveJob {
+  readonly store: Store;
+  readonly bus: BusIndex;
+  readonly questions: readonly WaveQuestion[];
+}
+
+/** For each job its answers, in the order of its questions. */
+export type WaveAnswers = readonly (readonly (Waves | Unknown)[])[];
+
+export type WaveReply = { readonly answers: WaveAnswers } | { readonly failure: string };

@@ -1,0 +1,140 @@
+/** What a client is shown of a bus's waveforms, from the plan of what was simulated and its answers. */
+import type { WavePlan } from '@fieldpair/language/services';
+import {
+  formatNumber,
+  formatSeconds,
+  isUnknown,
+  type Unknown,
+  verdictOf,
+  type Waves,
+  waveColumns,
+  waveColumnsExplained,
+  waveNotes,
+  waveRow,
+  waveSummary,
+} from '@fieldpair/shared';
+import {
+  type DrawnPlot,
+  drawWaves,
+  lineStyle,
+  plotOf,
+  readoutOf,
+  usualLandings,
+  type WavePlot,
+} from '@fieldpair/shared/plot';
+import type { WaveChoices, WavesCursor, WavesPage, WavesTable } from '../protocol.js';
+
+/** The answers to a plan, in the order of its cases. */
+export interface PlanAnswers {
+  readonly written: Waves | Unknown;
+  readonly changed?: Waves | Unknown;
+}
+
+export interface PlotSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Sizes that a plot can still be read at, and that a client's mistake cannot blow up. */
+const within = (value: number, least: number, most: number) =>
+  Number.isFinite(value) ? Math.min(most, Math.max(least, Math.round(value))) : least;
+
+export function wavesPage(plan: WavePlan, answers: PlanAnswers, choices: WaveChoices, size: PlotSize): WavesPage {
+  const { store, bus, question } = plan.written;
+  const { written, changed } = answers;
+  const problems = [...plan.problems];
+  if (changed && isUnknown(changed)) problems.push(`The waves ${plan.changed?.name} are unknown: ${changed.unknown}.`);
+  const common = {
+    title: `${store.name}, bus ${bus.name}`,
+    store: store.name,
+    bus: bus.name,
+    buses: plan.buses.map((one) => ({ store: one.store.name, bus: one.bus.name })),
+    driver: bus.landings[question.driver]!.name,
+    fixes: plan.fixes,
+    faults: plan.faults,
+    problems,
+  };
+  if (isUnknown(written)) {
+    const landings = bus.landings.map(({ name, index }) => line(name, index, false));
+    return {
+      ...common,
+      landings,
+      rate: '',
+      edge: '',
+      notes: [],
+      unknown: `The waves of this bus cannot be told: ${written.unknown} is unknown.`,
+    };
+  }
+  const known = changed && !isUnknown(changed) ? changed : undefined;
+  const plot = plotFor(plan, written, known, choices, size, 'view');
+  const shown = new Set(plot.curves.map(({ name }) => name));
+  const drawn = drawWaves(plot);
+  return {
+    ...common,
+    landings: written.landings.map(({ name, landing }) => line(name, landing, shown.has(name))),
+    rate: `${formatNumber(1 / written.bitTime)} bit/s`,
+    edge: `${formatSeconds(written.edge.time)}${written.edge.assumed ? ', assumed' : ''}`,
+    summary: { written: waveSummary(written), ...(known ? { changed: waveSummary(known) } : {}) },
+    notes: waveNotes(written),
+    plot: { svg: drawn.svg, ...cursorOf(plot, drawn) },
+    table: tableOf(written, known),
+  };
+}
+
+/** The plot that a choice asks for; the same for the view and for a file. */
+export function plotFor(
+  plan: WavePlan,
+  written: Waves,
+  changed: Waves | undefined,
+  choices: WaveChoices,
+  size: PlotSize,
+  use: 'view' | 'file',
+): WavePlot {
+  const { store, bus } = plan.written;
+  const subject = `${store.name}, bus ${bus.name}, ${bus.landings[written.driver]!.name} drives at ${formatNumber(1 / written.bitTime)} bit/s`;
+  const known = new Set(written.landings.map(({ name }) => name));
+  const chosen = choices.landings?.filter((name) => known.has(name));
+  return plotOf(written, {
+    view: choices.view,
+    landings: chosen?.length ? chosen : usualLandings(written),
+    ...(changed && plan.changed ? { changed: { waves: changed, name: plan.changed.name, written: 'as written' } } : {}),
+    ...(use === 'file' ? { heading: subject } : {}),
+    subject,
+    width: within(size.width, 420, 4000),
+    height: within(size.height, 240, 3000),
+    prefix: 'waves',
+  });
+}
+
+function line(name: string, number: number, shown: boolean) {
+  const { className, dashes = '' } = lineStyle(number);
+  return { name, shown, className, dashes };
+}
+
+function cursorOf(plot: WavePlot, { cursor }: DrawnPlot): { cursor?: WavesCursor } {
+  if (!cursor) return {};
+  const { times, lines } = readoutOf(plot, cursor);
+  return { cursor: { ...cursor.frame, times: times.map((time) => formatSeconds(time as never)), lines } };
+}
+
+function tableOf(written: Waves, changed: Waves | undefined): WavesTable {
+  const reads = {
+    sure: 'sure',
+    'sure unless all tolerances add up': 'doubtful',
+    'may be misread': 'lost',
+    'cut off': 'lost',
+  } as const;
+  const changedRow = (name: string) => {
+    const one = changed?.landings.find((landing) => landing.name === name);
+    // Read, margin: what a change is judged by.
+    return one ? waveRow(one).slice(1, 3) : ['not on the bus', ''];
+  };
+  return {
+    columns: [...waveColumns, ...(changed ? ['read, changed', 'margin, changed'] : [])],
+    explained: waveColumnsExplained,
+    rows: written.landings.map((one) => ({
+      cells: [...waveRow(one), ...(changed ? changedRow(one.name) : [])],
+      read: reads[verdictOf(one)],
+    })),
+  };
+}
