@@ -1,5 +1,14 @@
 /** The connection to the language server: one server for all folders of a window, started anew after a crash. */
-import { type Disposable, EventEmitter, type ExtensionContext, Uri, window, workspace } from 'vscode';
+import {
+  type CancellationToken,
+  type Disposable,
+  EventEmitter,
+  type ExtensionContext,
+  type Memento,
+  Uri,
+  window,
+  workspace,
+} from 'vscode';
 import { LanguageClient, type LanguageClientOptions, State, TransportKind } from 'vscode-languageclient/node';
 import type { InitializationOptions, ServerNotifications, ServerRequests } from '../../server/src/protocol.js';
 
@@ -12,6 +21,8 @@ export class Client implements Disposable {
   readonly log = window.createOutputChannel('Fieldpair', { log: true });
   /** Where the extension is installed. */
   readonly extensionUri: Uri;
+  /** Kept for this workspace from one session to the next. */
+  readonly memory: Memento;
   readonly #serverFile: string;
   readonly #rulePages: string;
   readonly #watcher = workspace.createFileSystemWatcher('**/*.pair');
@@ -24,6 +35,7 @@ export class Client implements Disposable {
 
   constructor(context: ExtensionContext) {
     this.extensionUri = context.extensionUri;
+    this.memory = context.workspaceState;
     this.#serverFile = context.asAbsolutePath('dist/server.cjs');
     this.#rulePages = `${Uri.joinPath(context.extensionUri, 'rules').toString()}/`;
   }
@@ -56,16 +68,18 @@ export class Client implements Disposable {
     await this.start();
   }
 
-  /** Asks the server; waits for it when it is starting. */
+  /** Asks the server; waits for it when it is starting. It rejects when the token says that nobody waits any more. */
   async request<Method extends keyof ServerRequests>(
     method: Method,
     params: ServerRequests[Method]['params'],
+    token?: CancellationToken,
   ): Promise<ServerRequests[Method]['result']> {
     const state = this.#current?.state;
     if (!this.#current || state === State.Stopped || state === State.StartFailed) {
       throw new Error('The language server does not run. The command "Fieldpair: Restart Language Server" starts it.');
     }
-    return this.#current.sendRequest(method, params);
+    // An undefined token would be sent along as a second parameter.
+    return token ? this.#current.sendRequest(method, params, token) : this.#current.sendRequest(method, params);
   }
 
   async dispose(): Promise<void> {

@@ -12,8 +12,9 @@ import { fixAll } from './features/fix-all.js';
 import { log } from './features/log.js';
 import { restart } from './features/restart.js';
 import { status } from './features/status.js';
+import { waves } from './features/waves.js';
 
-const features = [status, checkWorkspace, fixAll, figures, restart, log];
+const features = [status, checkWorkspace, fixAll, figures, waves, restart, log];
 
 export async function activate(context: ExtensionContext): Promise<void> {
   const client = new Client(context);

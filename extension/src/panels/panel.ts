@@ -45,6 +45,8 @@ export interface Panel<ToPage, FromPage> {
   readonly editor: TextEditor | undefined;
   readonly onMessage: Event<FromPage>;
   post(message: ToPage): void;
+  /** Has the keeper refresh, as after an edit. */
+  refresh(): void;
 }
 
 export interface PanelKeeper extends Disposable {
@@ -158,6 +160,10 @@ class OpenPanel<ToPage, FromPage> implements Panel<ToPage, FromPage> {
 
   post(message: ToPage): void {
     this.#send({ own: message });
+  }
+
+  refresh(): void {
+    this.#latest.ask();
   }
 
   follow(source: Uri): void {

@@ -1,0 +1,51 @@
+/** Making elements in few words. */
+
+type Properties<Name extends keyof HTMLElementTagNameMap> = Partial<Omit<HTMLElementTagNameMap[Name], 'style'>>;
+
+/** An element with properties, and with texts or elements in it. */
+export function make<Name extends keyof HTMLElementTagNameMap>(
+  name: Name,
+  properties: Properties<Name> = {},
+  ...content: readonly (string | Node)[]
+): HTMLElementTagNameMap[Name] {
+  const element = document.createElement(name);
+  Object.assign(element, properties);
+  element.append(...content);
+  return element;
+}
+
+/** A control with its label in front, as one block. */
+export function labelled(text: string, control: HTMLElement): HTMLElement {
+  return make('label', { className: 'labelled' }, make('span', {}, text), control);
+}
+
+export interface Option {
+  readonly value: string;
+  readonly text: string;
+}
+
+/** Gives a list its options; leaves it alone, and so its open menu and its focus, when they are the same. */
+export function setOptions(list: HTMLSelectElement, options: readonly Option[], chosen: string): void {
+  const wanted = JSON.stringify(options);
+  if (list.dataset.options !== wanted) {
+    list.dataset.options = wanted;
+    list.replaceChildren(...options.map(({ value, text }) => make('option', { value }, text)));
+  }
+  list.value = chosen;
+}
+
+const svgSpace = 'http://www.w3.org/2000/svg';
+
+/** A short piece of a landing's line, for beside its name. */
+export function linePiece(className: string, dashes: string): SVGSVGElement {
+  const piece = document.createElementNS(svgSpace, 'svg');
+  piece.setAttribute('viewBox', '0 0 32 8');
+  piece.setAttribute('class', 'piece');
+  piece.setAttribute('aria-hidden', 'true');
+  const line = document.createElementNS(svgSpace, 'path');
+  line.setAttribute('d', 'M0 4H32');
+  line.setAttribute('class', className);
+  if (dashes) line.setAttribute('stroke-dasharray', dashes);
+  piece.append(line);
+  return piece;
+}

@@ -1,0 +1,30 @@
+/** The landings as a table: the same in words as the plot shows in lines. */
+import type { WavesTable } from '../../../../../server/src/protocol.js';
+import { make } from './dom.js';
+
+/** How surely a landing is read, as a shape, for those who see no colours. */
+const marks = { sure: '\u2713', doubtful: '\u25b3', lost: '\u2715' } as const;
+
+export function tableOf({ columns, rows, explained }: WavesTable): HTMLElement {
+  const head = make('tr', {}, ...columns.map((name) => make('th', { scope: 'col' }, name)));
+  const body = rows.map(({ cells, read }) => {
+    const [name = '', verdict = '', ...rest] = cells;
+    const mark = make('span', { className: 'mark' }, marks[read]);
+    mark.setAttribute('aria-hidden', 'true');
+    return make(
+      'tr',
+      { className: read },
+      make('th', { scope: 'row' }, name),
+      make('td', {}, mark, ` ${verdict}`),
+      ...rest.map((cell) => make('td', { className: 'number' }, cell)),
+    );
+  });
+  const table = make(
+    'table',
+    {},
+    make('caption', { className: 'unseen' }, 'How each landing reads the signal'),
+    make('thead', {}, head),
+    make('tbody', {}, ...body),
+  );
+  return make('div', { className: 'figures' }, table, make('p', { className: 'quiet' }, explained));
+}
