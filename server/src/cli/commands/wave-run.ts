@@ -12,7 +12,7 @@ import {
   type Store,
   seconds,
   type WaveQuestion,
-  waveFigures,
+  waveRecord,
   wavesOf,
 } from '@fieldpair/shared';
 import { drawWaves, eyePattern, plotOf } from '@fieldpair/shared/plot';
@@ -45,7 +45,7 @@ export function wave(path: readonly string[], options: WaveOptions, terminal: Te
   switch (options.format) {
     case 'json':
       terminal.out(
-        `${JSON.stringify({ schema: 'fieldpair-wave-1', store: store.name, faults: options.fault, ...waveFigures(study, waves) }, undefined, 1)}\n`,
+        `${JSON.stringify({ schema: 'fieldpair-wave-1', store: store.name, faults: options.fault, ...waveRecord(study, waves) }, undefined, 1)}\n`,
       );
       break;
     case 'csv':

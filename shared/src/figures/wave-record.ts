@@ -15,7 +15,7 @@ export interface WaveRange {
   readonly high: number;
 }
 
-export interface LandingWaveFigures {
+export interface LandingWaveRecord {
   readonly landing: string;
   readonly cut_off: boolean;
   readonly delay_s: number | null;
@@ -30,7 +30,7 @@ export interface LandingWaveFigures {
   readonly pattern_v: readonly (number | null)[];
 }
 
-export interface WaveFigures {
+export interface WaveRecord {
   readonly bus: string;
   readonly kind: string | null;
   readonly driver: string;
@@ -44,13 +44,13 @@ export interface WaveFigures {
   readonly step: { readonly time_s: readonly number[] };
   /** The first bit was there long before time 0; the second begins at 0. */
   readonly pattern: { readonly bits: string; readonly time_s: readonly number[] };
-  readonly landings: readonly LandingWaveFigures[];
+  readonly landings: readonly LandingWaveRecord[];
   readonly assumptions: readonly string[];
   readonly varied: readonly string[];
   readonly stopped: string | null;
 }
 
-export function waveFigures({ bus }: BusStudy, waves: Waves): WaveFigures {
+export function waveRecord({ bus }: BusStudy, waves: Waves): WaveRecord {
   const { step, pattern } = waves;
   return {
     bus: bus.name,
@@ -64,14 +64,14 @@ export function waveFigures({ bus }: BusStudy, waves: Waves): WaveFigures {
     sampling_at: rangeOf(waves.samplingAt),
     step: { time_s: Array.from(step.time, rounded) },
     pattern: { bits: pattern.bits, time_s: Array.from(pattern.time, rounded) },
-    landings: waves.landings.map((one) => landingFigures(waves, one)),
+    landings: waves.landings.map((one) => landingRecord(waves, one)),
     assumptions: waves.assumptions,
     varied: waves.corners,
     stopped: waves.stopped ?? null,
   };
 }
 
-function landingFigures({ step, pattern }: Waves, one: LandingWave): LandingWaveFigures {
+function landingRecord({ step, pattern }: Waves, one: LandingWave): LandingWaveRecord {
   const known = <T>(value: T): T | null => (one.cutOff ? null : value);
   return {
     landing: one.name,
