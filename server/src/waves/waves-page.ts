@@ -9,6 +9,7 @@ import {
   type Waves,
   waveColumns,
   waveColumnsExplained,
+  waveHeading,
   waveNotes,
   waveRow,
   waveSummary,
@@ -90,8 +91,7 @@ export function plotFor(
   size: PlotSize,
   use: 'view' | 'file',
 ): WavePlot {
-  const { store, bus } = plan.written;
-  const subject = `${store.name}, bus ${bus.name}, ${bus.landings[written.driver]!.name} drives at ${formatNumber(1 / written.bitTime)} bit/s`;
+  const subject = waveHeading(plan.written, written);
   const known = new Set(written.landings.map(({ name }) => name));
   const chosen = choices.landings?.filter((name) => known.has(name));
   return plotOf(written, {

@@ -3,6 +3,7 @@ import type { Range } from '../known.js';
 import { listed } from '../known.js';
 import { formatNumber, formatSeconds, formatSignificant, formatVolts, type Ratio } from '../quantity.js';
 import { rangeText } from './page/words.js';
+import type { BusStudy } from './study.js';
 import type { LandingWave, Waves } from './waves.js';
 
 /** How surely what is driven is read at a landing. */
@@ -46,6 +47,11 @@ export function worstOf({ landings }: Waves): LandingWave | undefined {
   return joined.toSorted((left, right) => left.margin.low - right.margin.low)[0];
 }
 
+/** Whose waves they are: `northgate, bus cases: head drives at 19,200 bit/s`. */
+export function waveHeading({ store, bus }: Pick<BusStudy, 'store' | 'bus'>, { driver, bitTime }: Waves): string {
+  return `${store.name}, bus ${bus.name}: ${bus.landings[driver]!.name} drives at ${formatNumber(1 / bitTime)} bit/s`;
+}
+
 /** The outcome in one or two sentences. */
 export function waveSummary(waves: Waves): string {
   const worst = worstOf(waves);
@@ -57,7 +63,7 @@ export function waveSummary(waves: Waves): string {
   const poor = waves.landings.filter((one) => !one.cutOff && one.margin.low < 0).map(({ name }) => name);
   const verdict =
     poor.length === 0
-      ? 'Every landing that the signal reaches is read for certain.'
+      ? `Every landing${cut.length ? ' that the signal reaches' : ''} is read for certain.`
       : `Not read for certain at ${listed(poor)}.`;
   return `${verdict} The least margin is ${least}, at ${worst.name}.${lost}`;
 }

@@ -19,7 +19,7 @@ export function eyePanels(plot: WavePlot, headroom: number, hatch: string): stri
   const shown = plot.curves.slice(0, mostEyes);
   const { columns, rows } = eyeGrid(shown.length);
   const width = (plot.width - gap) / columns;
-  const note = plot.curves.length > shown.length || plot.names ? 18 : 0;
+  const note = 18;
   const height = (plot.height - headroom - note) / rows;
   const volts = voltSpan(plot);
   const panels = shown.map((curve, index) => {
@@ -34,6 +34,7 @@ export function eyePanels(plot: WavePlot, headroom: number, hatch: string): stri
 function notes({ names, curves, width, height }: WavePlot, shown: number): string {
   const texts = [
     ...(names ? [`thin: ${names.curve}; broad and pale: ${names.changed}`] : []),
+    'shaded: when receivers look; hatched: they may read either',
     ...(shown < curves.length ? [`${curves.length - shown} more landings are chosen than fit here`] : []),
   ];
   return element(
@@ -46,7 +47,7 @@ function notes({ names, curves, width, height }: WavePlot, shown: number): strin
 function panel(plot: WavePlot, curve: Curve, axes: Axes, hatch: string): string {
   const { frame, x } = axes;
   const { className, colour } = lineStyle(curve.style);
-  const moment = x(plot.samplingAt * plot.bitTime);
+  const moment = x(plot.samplingAt.nominal * plot.bitTime);
   const heading = element(
     'text',
     { x: frame.left, y: frame.top - 7, 'font-weight': 600 },
@@ -58,7 +59,16 @@ function panel(plot: WavePlot, curve: Curve, axes: Axes, hatch: string): string 
   const pale = curve.changed
     ? line(foldedPath(plot, curve.changed, curve.delay, axes), { 'stroke-width': 5, 'stroke-opacity': 0.16 })
     : '';
+  const [earliest, latest] = [x(plot.samplingAt.low * plot.bitTime), x(plot.samplingAt.high * plot.bitTime)];
+  const window = {
+    class: 'wave-window',
+    x: earliest,
+    y: frame.top,
+    width: latest - earliest,
+    height: frame.bottom - frame.top,
+  };
   return [
+    element('rect', { ...window, fill: '#222222', 'fill-opacity': 0.07 }),
     undecidedBand(axes, plot.thresholds, hatch),
     axisMarks(axes, 'time within the bit', true),
     ...[0, 1].map((bit) =>

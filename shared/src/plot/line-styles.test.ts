@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { colourDistances, contrasts } from '../../../test/outside/colours.js';
-import { lineColours, lineStyle } from './line-styles.js';
+import { lineColours, lineStyle, styleNumbers } from './line-styles.js';
 
 describe('the lines of a plot', () => {
   it('can be told apart by everybody, and from white paper', () => {
@@ -21,5 +21,12 @@ describe('the lines of a plot', () => {
     for (let number = 1; number < 24; number++) {
       if (number % 12) expect(lineStyle(number).dashes).not.toBe(lineStyle(number - 1).dashes);
     }
+  });
+
+  it('have colours of their own as long as there are any', () => {
+    expect(styleNumbers([0, 5, 11, 2])).toEqual([0, 5, 13, 2]);
+    const numbers = styleNumbers(Array.from({ length: 6 }, (_, index) => index * 6));
+    expect(new Set(numbers.map((number) => lineStyle(number).colour)).size).toBe(6);
+    expect(styleNumbers(Array.from({ length: 100 }, () => 3))).toHaveLength(100);
   });
 });

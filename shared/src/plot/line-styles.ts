@@ -25,3 +25,18 @@ export function lineStyle(number: number): LineStyle {
   const dash = (number + Math.floor(number / 12)) % dashes.length;
   return { className: `wave-${colour}`, colour: lineColours[colour]!, dashes: dashes[dash] };
 }
+
+/**
+ * Style numbers for some landings, each near the landing's own so that a line looks alike in every plot, and none of
+ * the colour of another as long as there are colours left.
+ */
+export function styleNumbers(landings: readonly number[]): number[] {
+  const taken = new Set<number>();
+  return landings.map((landing) => {
+    let number = landing;
+    while (taken.has(number % lineColours.length)) number++;
+    taken.add(number % lineColours.length);
+    if (taken.size === lineColours.length) taken.clear();
+    return number;
+  });
+}

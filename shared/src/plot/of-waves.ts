@@ -3,6 +3,7 @@
 import { waveSummary, worstOf } from '../figures/wave-table.js';
 import type { Waves } from '../figures/waves.js';
 import type { Frame, Span } from './axes.js';
+import { styleNumbers } from './line-styles.js';
 import { levelAt, type Samples } from './trace.js';
 import type { Curve, WavePlot, WaveView } from './wave-plot.js';
 
@@ -38,45 +39,43 @@ function pseudoRandom(): string {
 }
 
 /** How many lines a plot shows unless somebody chooses more. */
-const mostUsual = 5;
+const mostUsual = 4;
+/** Landings whose delays are closer than this share of the longest one see nearly the same. */
+const alike = 0.1;
 
-/** The landings that tell most: the driver, the one with the least margin, and the farthest ones. */
+/** The landings that tell most: the driver, the one with the least margin, and others far from these and each other. */
 export function usualLandings(waves: Waves): string[] {
-  const { landings, driver } = waves;
-  const farFirst = landings.filter(({ cutOff }) => !cutOff).toSorted((left, right) => right.delay - left.delay);
-  const telling = [
-    landings.find(({ landing }) => landing === driver),
-    worstOf(waves),
-    farFirst[0],
-    ...spacedOut(farFirst),
-  ];
-  const chosen = new Set(telling.flatMap((one) => (one ? [one.landing] : [])).slice(0, mostUsual + 3));
-  const first = new Set([...chosen].slice(0, mostUsual));
-  return landings.filter(({ landing }) => first.has(landing)).map(({ name }) => name);
-}
-
-/** A few of a list, evenly over all of it. */
-function spacedOut<T>(list: readonly T[]): T[] {
-  const count = Math.min(list.length, mostUsual);
-  return Array.from({ length: count }, (_, index) => list[Math.floor(((index + 0.5) * list.length) / count)]!);
+  const joined = waves.landings.filter(({ cutOff }) => !cutOff);
+  const driver = waves.landings.find(({ landing }) => landing === waves.driver);
+  const chosen = new Set([driver, worstOf(waves)].filter((one) => one !== undefined));
+  const longest = Math.max(0, ...joined.map(({ delay }) => delay));
+  while (chosen.size < mostUsual) {
+    const apart = joined.map((one) => ({
+      one,
+      distance: Math.min(...[...chosen].map(({ delay }) => Math.abs(delay - one.delay))),
+    }));
+    const [farthest] = apart.toSorted((left, right) => right.distance - left.distance);
+    if (!farthest || !(alike * longest < farthest.distance)) break;
+    chosen.add(farthest.one);
+  }
+  return waves.landings.filter((one) => chosen.has(one)).map(({ name }) => name);
 }
 
 export function plotOf(waves: Waves, choices: PlotChoices): WavePlot {
   const { view, changed, subject } = choices;
   const names = choices.landings ?? usualLandings(waves);
-  const curves = names.flatMap((name): Curve[] => {
-    const one = waves.landings.find((landing) => landing.name === name);
-    if (!one) return [];
+  const shown = names.flatMap((name) => waves.landings.find((landing) => landing.name === name) ?? []);
+  const styles = styleNumbers(shown.map(({ landing }) => landing));
+  const curves = shown.map((one, index): Curve => {
+    const { name } = one;
     const other = changed?.waves.landings.find((landing) => landing.name === name);
-    return [
-      {
-        name,
-        style: one.landing,
-        samples: samplesOf(waves, view, one.landing),
-        ...(changed && other ? { changed: samplesOf(changed.waves, view, other.landing) } : {}),
-        delay: one.cutOff ? 0 : one.delay,
-      },
-    ];
+    return {
+      name,
+      style: styles[index]!,
+      samples: samplesOf(waves, view, one.landing),
+      ...(changed && other ? { changed: samplesOf(changed.waves, view, other.landing) } : {}),
+      delay: one.cutOff ? 0 : one.delay,
+    };
   });
   const what = { step: 'one edge', pattern: 'a pattern of bits', eye: 'all bits laid over each other' }[view];
   return {
@@ -85,7 +84,7 @@ export function plotOf(waves: Waves, choices: PlotChoices): WavePlot {
     // The first bit was there long before; the plot begins with the second.
     bits: waves.pattern.bits.slice(1),
     bitTime: waves.bitTime,
-    samplingAt: waves.samplingAt.nominal,
+    samplingAt: waves.samplingAt,
     thresholds: waves.threshold,
     ...(choices.heading === undefined ? {} : { heading: choices.heading }),
     ...(changed ? { names: { curve: changed.written, changed: changed.name } } : {}),

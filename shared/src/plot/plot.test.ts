@@ -27,7 +27,14 @@ const curves: readonly Curve[] = ['head', 'caseA1', 'caseA2'].map((name, style) 
 }));
 
 const plot = (changes: Partial<WavePlot> = {}): WavePlot => ({
-  ...{ view: 'pattern', curves, bits, bitTime, samplingAt: 0.5, thresholds: { low: -0.2, high: 0.2 } },
+  ...{
+    view: 'pattern',
+    curves,
+    bits,
+    bitTime,
+    samplingAt: { nominal: 0.5, low: 0.4, high: 0.6 },
+    thresholds: { low: -0.2, high: 0.2 },
+  },
   ...{ title: 'Waveforms', description: 'Three landings.', width: 900, height: 420, prefix: 'p' },
   ...changes,
 });

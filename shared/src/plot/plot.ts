@@ -149,7 +149,7 @@ function samplingDots({ curves, view, bits, bitTime, samplingAt }: WavePlot, { x
   const dots = curves.map(({ samples, style, delay }) => {
     let marks = '';
     for (let bit = 0; bit < count; bit++) {
-      const moment = delay + (bit + samplingAt) * bitTime;
+      const moment = delay + (bit + samplingAt.nominal) * bitTime;
       const level = levelAt(samples, moment);
       if (level === undefined) continue;
       const { className, colour } = lineStyle(style);

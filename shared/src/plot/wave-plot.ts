@@ -24,8 +24,8 @@ export interface WavePlot {
   readonly bits: string;
   /** Seconds. */
   readonly bitTime: number;
-  /** Where in its bit a receiver looks, as a share of the bit. */
-  readonly samplingAt: number;
+  /** Where in its bit a receiver looks, as a share of the bit: usually, at the earliest and at the latest. */
+  readonly samplingAt: { readonly nominal: number; readonly low: number; readonly high: number };
   readonly thresholds: Thresholds;
   /** Seconds that the plot shows; all of the samples when absent. */
   readonly shown?: Span;

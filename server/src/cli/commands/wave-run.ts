@@ -12,6 +12,7 @@ import {
   type Store,
   seconds,
   type WaveQuestion,
+  waveHeading,
   waveRecord,
   wavesOf,
 } from '@fieldpair/shared';
@@ -39,7 +40,7 @@ export function wave(path: readonly string[], options: WaveOptions, terminal: Te
   const waves = wavesOf(study, questionOf(options, driver, faults));
   if (isUnknown(waves))
     throw new CommandFailure(`the waveforms of bus ${bus.name} cannot be told; unknown: ${waves.unknown}`);
-  const subject = [`${store.name}, bus ${bus.name}, ${driver.name} drives`, ...options.fault].join(', ');
+  const subject = [waveHeading(study, waves), ...options.fault].join(', ');
   const kind = options.view === 'step' ? 'step' : 'pattern';
   const landings = shown.length ? { landings: shown } : {};
   switch (options.format) {
