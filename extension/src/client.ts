@@ -10,7 +10,12 @@ import {
   workspace,
 } from 'vscode';
 import { LanguageClient, type LanguageClientOptions, State, TransportKind } from 'vscode-languageclient/node';
-import type { InitializationOptions, ServerNotifications, ServerRequests } from '../../server/src/protocol.js';
+import type {
+  InitializationOptions,
+  ServerNotifications,
+  ServerRequests,
+  ShowWavesCommand,
+} from '../../server/src/protocol.js';
 
 /** Milliseconds in which the restarts after a crash have either succeeded or been given up. */
 const settlingTime = 3000;
@@ -96,7 +101,8 @@ export class Client implements Disposable {
         { scheme: 'file', language: 'fieldpair' },
         { scheme: 'untitled', language: 'fieldpair' },
       ],
-      initializationOptions: { rulePages: this.#rulePages } satisfies InitializationOptions,
+      initializationOptions: { rulePages: this.#rulePages, commandLinks: true } satisfies InitializationOptions,
+      markdown: { isTrusted: { enabledCommands: ['fieldpair.showWaves' satisfies ShowWavesCommand] } },
       synchronize: { fileEvents: this.#watcher },
       outputChannel: this.log,
     };

@@ -43,6 +43,8 @@ export interface ServerNotifications {
 export interface InitializationOptions {
   /** The start of the URIs of the rules' pages, with its slash; the id and `.md` follow. */
   readonly rulePages: string;
+  /** Whether the client follows links to our commands in hovers. */
+  readonly commandLinks?: boolean;
 }
 
 export interface FiguresParams {

@@ -1,15 +1,21 @@
-/** The summary above each bus; a click opens its figures. */
+/** Above each bus its summary, which opens its figures, and its waveforms where its kind has any. */
+import { hasWaves } from '@fieldpair/shared';
 import type { CodeLens } from 'vscode-languageserver';
 import type { Desk } from './desk.js';
 import { summaryText } from './words.js';
 
 export const showFiguresCommand = 'fieldpair.showFigures';
+export const showWavesCommand = 'fieldpair.showWaves';
 
 export function codeLenses(desk: Desk, file: string): CodeLens[] {
   if (!desk.settings.codeLens) return [];
-  return desk.busesIn(file).map((found) => {
+  return desk.busesIn(file).flatMap((found) => {
     const range = desk.rangeOf(found.bus.place);
-    const title = summaryText(desk.studyOf(found));
-    return { range, command: { title, command: showFiguresCommand, arguments: [file, range.start] } };
+    const lens = (title: string, command: string) => ({
+      range,
+      command: { title, command, arguments: [file, range.start] },
+    });
+    const summary = lens(summaryText(desk.studyOf(found)), showFiguresCommand);
+    return hasWaves(found.bus) ? [summary, lens('Waveforms', showWavesCommand)] : [summary];
   });
 }

@@ -19,6 +19,8 @@ export class Desk {
   readonly project: Project;
   /** Where the pages of the rules are, as the start of a URI; unset where the editor has none. */
   rulePages: string | undefined;
+  /** Whether the editor follows links to our commands in hovers. */
+  commandLinks = false;
   #settings = defaultEditorSettings;
   readonly #documents = new WeakMap<SourceText, TextDocument>();
   #studies = new WeakMap<Bus, BusStudy>();

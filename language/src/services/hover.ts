@@ -1,7 +1,8 @@
 /** Hovers: what is known and computed about the thing under the cursor. */
 
-import type { Place } from '@fieldpair/shared';
+import { hasWaves, type Place } from '@fieldpair/shared';
 import type { Hover, Position } from 'vscode-languageserver';
+import { showWavesCommand } from './code-lens.js';
 import { type BusInStore, contains, type Desk } from './desk.js';
 import { busFacts, landingFacts, runFacts } from './hover-bus.js';
 import { cableFacts, deviceFacts, documented, portFacts } from './hover-catalogue.js';
@@ -48,7 +49,7 @@ function named(desk: Desk, file: string, offset: number): Found | undefined {
     case 'bus': {
       const found = desk.project.storesOf(file).flatMap((store) => store.buses.map((bus) => ({ store, bus })));
       const bus = found.find((one) => at(one.bus.place));
-      return bus && { place, lines: busFacts(desk.studyOf(bus)) };
+      return bus && { place, lines: [...busFacts(desk.studyOf(bus)), ...wavesLink(desk, bus)] };
     }
     case 'node':
     case 'splice':
@@ -56,6 +57,14 @@ function named(desk: Desk, file: string, offset: number): Found | undefined {
     default:
       return undefined;
   }
+}
+
+/** A way to the waveforms, for an editor that follows links to commands. */
+function wavesLink(desk: Desk, { bus }: BusInStore): string[] {
+  if (!desk.commandLinks || !hasWaves(bus)) return [];
+  const { file } = bus.place;
+  const parameters = encodeURIComponent(JSON.stringify([file, desk.rangeOf(bus.place).start]));
+  return [`[Show waveforms](command:${showWavesCommand}?${parameters})`];
 }
 
 /** A landing, where its name is written inside a bus. */

@@ -199,7 +199,10 @@ describe('the language server over stdio', () => {
     const lenses = await client.sendRequest<{ command: { title: string } }[]>('textDocument/codeLens', {
       textDocument,
     });
-    expect(lenses.map(({ command }) => command.title)).toEqual(['150 ft · 3 landings · ends at head and caseB']);
+    expect(lenses.map(({ command }) => command.title)).toEqual([
+      '150 ft · 3 landings · ends at head and caseB',
+      'Waveforms',
+    ]);
     const links = await client.sendRequest<{ target: string }[]>('textDocument/documentLink', { textDocument });
     expect(links.map(({ target }) => target)).toEqual([uriOf('catalogue.pair')]);
     const folds = await client.sendRequest<unknown[]>('textDocument/foldingRange', { textDocument });

@@ -44,7 +44,8 @@ export function serve(connection: Connection, waveWorker: string): void {
   let client: ClientCapabilities['workspace'];
   services.lsp.LanguageServer.onInitialize(({ workspaceFolders, capabilities, initializationOptions }) => {
     client = capabilities.workspace;
-    const { rulePages } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
+    const { rulePages, commandLinks } = (initializationOptions ?? {}) as Partial<InitializationOptions>;
+    desk.commandLinks = commandLinks === true;
     if (typeof rulePages === 'string') desk.rulePages = rulePages;
     texts.folders = workspaceFolders?.map(({ uri }) => uri) ?? [];
   });

@@ -1,10 +1,14 @@
 /** What waveforms mean, in words: the same table and sentences in the editor's view and in the terminal. */
 import type { Range } from '../known.js';
 import { listed } from '../known.js';
+import { type Bus, rs485Kinds } from '../network.js';
 import { formatNumber, formatSeconds, formatSignificant, formatVolts, type Ratio } from '../quantity.js';
 import { rangeText } from './page/words.js';
 import type { BusStudy } from './study.js';
 import type { LandingWave, Waves } from './waves.js';
+
+/** Whether a bus is of a kind whose waves can be told. */
+export const hasWaves = ({ kind }: Bus): boolean => kind !== undefined && (rs485Kinds.has(kind) || kind === 'can');
 
 /** How surely what is driven is read at a landing. */
 export type WaveVerdict = 'sure' | 'sure unless all tolerances add up' | 'may be misread' | 'cut off';
