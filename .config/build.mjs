@@ -8,7 +8,7 @@
  *
  * A server is a small starter that switches Node's compile cache on before the bundle beside it is compiled.
  */
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -33,8 +33,26 @@ const common = {
   write: false,
 };
 
+/**
+ * Lets the command line start Langium when a text first needs its recovery: that takes as long as checking a hundred
+ * stores, and texts without mistakes never need it.
+ */
+const lazyRecovery = {
+  name: 'lazy-recovery',
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]read[\\/]read-sheet\.ts$/ }, ({ path }) => {
+      const eager = "import { readWithRecovery } from './recovery.js';";
+      const source = readFileSync(path, 'utf8');
+      if (!source.includes(eager)) throw new Error(`${path} imports the recovery in another way than this expects.`);
+      const lazy = "const readWithRecovery = (text: string) => require('./recovery.js').readWithRecovery(text);";
+      return { contents: source.replace(eager, lazy), loader: 'ts' };
+    });
+  },
+};
+
 const commandLine = {
   ...common,
+  plugins: [lazyRecovery],
   entryPoints: { cli: 'server/src/cli/main.ts' },
   outdir: 'server/dist',
   format: 'esm',

@@ -21,12 +21,20 @@ export function generateReader(grammar) {
   const numberOf = new Map(tokens.map((token, index) => [token, index]));
   const id = (token) => `${numberOf.get(token)} /* ${token === 'EOF' ? 'end' : token.replaceAll('*/', '* /')} */`;
 
+  // Many tokens are told by one look into a table: long chains of comparisons are slow to read and slow to compile.
+  const tables = new Map();
+  const isOneOf = (where, wanted) => {
+    if (wanted.length <= 3) return wanted.map((token) => `tokenKinds[${where}] === ${id(token)}`).join(' || ');
+    const numbers = wanted.map((token) => numberOf.get(token)).sort((left, right) => left - right);
+    const key = numbers.join(', ');
+    if (!tables.has(key)) tables.set(key, `set${tables.size + 1}`);
+    return `${tables.get(key)}[tokenKinds[${where}]!] === 1`;
+  };
   const test = ({ one, two }) =>
     [
-      ...one.map((head) => `input.kinds[position] === ${id(head)}`),
+      ...(one.length ? [isOneOf('position', one)] : []),
       ...[...two].map(
-        ([head, nexts]) =>
-          `(input.kinds[position] === ${id(head)} && (${nexts.map((next) => `input.kinds[position + 1] === ${id(next)}`).join(' || ')}))`,
+        ([head, nexts]) => `(tokenKinds[position] === ${id(head)} && (${isOneOf('position + 1', nexts)}))`,
       ),
     ].join(' || ');
 
@@ -77,7 +85,7 @@ export function generateReader(grammar) {
     return rule.name === 'STRING' ? `quoted(${id(rule.name)})` : `word(${id(rule.name)})`;
   };
   const assign = ({ feature, operator }, value) => {
-    if (operator === '+=') return `${feature}.push(${value});`;
+    if (operator === '+=') return `${feature} = added(${feature}, ${value});`;
     return operator === '?=' ? `${value}; ${feature} = true;` : `${feature} = ${value};`;
   };
 
@@ -134,20 +142,23 @@ export function generateReader(grammar) {
     const properties = [...propertiesOf(rule)];
     const declare = properties.map(([name, { operator, types }]) => {
       const type = [...types].join(' | ');
-      if (operator === '+=') return `const ${name}: (${type})[] = [];`;
+      if (operator === '+=') return `let ${name}: readonly (${type})[] = none;`;
       return operator === '?=' ? `let ${name} = false;` : `let ${name}: ${type} | undefined;`;
     });
     // The entry rule's node spans all of its text from the first token to the last; an empty text is 0 to 0.
     return `function read${rule.name}(): ${rule.name} {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   ${declare.join('\n  ')}
   ${emit(rule.definition, after, rule.name)}
-  return { type: '${rule.name}', start, end: input.ends[position - 1] ?? 0, ${properties.map(([name]) => name).join(', ')} };
+  return { type: '${rule.name}', start, end: endBefore(position), ${properties.map(([name]) => name).join(', ')} };
 }\n`;
   };
 
+  const functions = rules.map(functionOf).join('\n');
+  const sets = [...tables].map(([numbers, name]) => `const ${name} = setOf(${numbers});`).join('\n');
   return `// Generated from fieldpair.langium by \`npm run generate\`; do not edit.
-import { unquote } from '../read/text-value.js';
+import { added, none } from '../short-list.js';
+import { decimalAt, unquote } from '../read/text-value.js';
 import type { Tokens } from '../read/scanner.js';
 
 /** Token numbers, in the order of the generated tests. */
@@ -160,14 +171,22 @@ const notRead = new NotRead();
 
 const nothing: Tokens = { kinds: new Int32Array(2), starts: new Int32Array(2), ends: new Int32Array(2), count: 0 };
 let source = '';
-let input = nothing;
+let { kinds: tokenKinds, starts: tokenStarts, ends: tokenEnds } = nothing;
 let position = 0;
+
+/** Which token numbers are in a set. */
+const setOf = (...numbers: readonly number[]) => {
+  const set = new Uint8Array(${tokens.length});
+  for (const number of numbers) set[number] = 1;
+  return set;
+};
+${sets}
 
 function stop(): never {
   throw notRead;
 }
 function skip(token: number): void {
-  if (input.kinds[position] !== token) stop();
+  if (tokenKinds[position] !== token) stop();
   position++;
 }
 function keyword<T extends string>(token: number, spelling: T): T {
@@ -176,31 +195,35 @@ function keyword<T extends string>(token: number, spelling: T): T {
 }
 function word(token: number): string {
   skip(token);
-  return source.slice(input.starts[position - 1], input.ends[position - 1]);
+  return source.slice(tokenStarts[position - 1], tokenEnds[position - 1]);
 }
 function quoted(token: number): string {
   return unquote(word(token));
 }
 function decimal(token: number): number {
-  return Number(word(token));
+  skip(token);
+  return decimalAt(source, tokenStarts[position - 1]!, tokenEnds[position - 1]!);
+}
+function endBefore(token: number): number {
+  return token === 0 ? 0 : tokenEnds[token - 1]!;
 }
 
 /** Reads a whole text whose tokens were scanned, or gives undefined where anything in it is unexpected. */
 export function readSheetTree(text: string, tokens: Tokens): Sheet | undefined {
   source = text;
-  input = tokens;
+  ({ kinds: tokenKinds, starts: tokenStarts, ends: tokenEnds } = tokens);
   position = 0;
   try {
     const sheet = readSheet();
-    return input.kinds[position] === 0 ? sheet : undefined;
+    return tokenKinds[position] === 0 ? sheet : undefined;
   } catch (error) {
     if (error === notRead) return undefined;
     throw error;
   } finally {
     source = '';
-    input = nothing;
+    ({ kinds: tokenKinds, starts: tokenStarts, ends: tokenEnds } = nothing);
   }
 }
 
-${rules.map(functionOf).join('\n')}`;
+${functions}`;
 }

@@ -13,13 +13,13 @@ import {
   type StoreNode,
 } from '@fieldpair/shared';
 import type { BusDeclaration, BusStatement } from '../generated/reader.js';
+import { added } from '../short-list.js';
 import { type LandingDraft, Landings } from './landings.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { biasOf, terminationOf } from './port.js';
 import { quantityOf, writesFeet } from './quantities.js';
 import { RunDraft, readRun } from './run.js';
 import type { CatalogueScope } from './scope.js';
-import { added } from './short-list.js';
 import { kindOf } from './words.js';
 
 type Draft = { -readonly [Key in keyof Bus]: Bus[Key] };

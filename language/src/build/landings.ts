@@ -15,10 +15,10 @@ import {
   type Visit,
 } from '@fieldpair/shared';
 import type { LandingAddress, LandingReference, Landing as LandingTree, Name } from '../generated/reader.js';
+import { added, none } from '../short-list.js';
 import { unknownPort } from './device.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
-import { added, none } from './short-list.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
 import { wiringOf } from './two-wire.js';
 

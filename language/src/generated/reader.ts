@@ -1,5 +1,6 @@
 // Generated from fieldpair.langium by `npm run generate`; do not edit.
-import { unquote } from '../read/text-value.js';
+import { added, none } from '../short-list.js';
+import { decimalAt, unquote } from '../read/text-value.js';
 import type { Tokens } from '../read/scanner.js';
 
 /** Token numbers, in the order of the generated tests. */
@@ -636,14 +637,32 @@ const notRead = new NotRead();
 
 const nothing: Tokens = { kinds: new Int32Array(2), starts: new Int32Array(2), ends: new Int32Array(2), count: 0 };
 let source = '';
-let input = nothing;
+let { kinds: tokenKinds, starts: tokenStarts, ends: tokenEnds } = nothing;
 let position = 0;
+
+/** Which token numbers are in a set. */
+const setOf = (...numbers: readonly number[]) => {
+  const set = new Uint8Array(101);
+  for (const number of numbers) set[number] = 1;
+  return set;
+};
+const set1 = setOf(28, 42, 52, 84);
+const set2 = setOf(29, 31, 32, 34, 36, 51, 74, 79, 94, 95, 96);
+const set3 = setOf(54, 58, 70, 76, 77);
+const set4 = setOf(17, 19, 23, 29, 41, 43, 45, 46, 56, 63, 69, 71, 72, 73, 74, 82, 85, 88, 90, 93);
+const set5 = setOf(8, 10, 35, 79);
+const set6 = setOf(27, 61, 62, 97);
+const set7 = setOf(1, 3, 10, 18, 23, 34, 49, 78, 79, 87, 97);
+const set8 = setOf(1, 3, 10, 87);
+const set9 = setOf(22, 26, 39, 50, 66, 81);
+const set10 = setOf(16, 17, 24, 40, 76, 86, 89);
+const set11 = setOf(1, 2, 3, 4, 5, 9, 10, 13, 15, 16, 17, 18, 19, 21, 22, 23, 24, 26, 29, 30, 31, 32, 34, 36, 37, 39, 40, 41, 43, 45, 46, 49, 50, 51, 55, 56, 63, 64, 66, 69, 71, 72, 73, 74, 76, 78, 79, 80, 81, 82, 85, 86, 87, 88, 89, 90, 92, 93, 94, 95, 96, 97, 98, 99, 100);
 
 function stop(): never {
   throw notRead;
 }
 function skip(token: number): void {
-  if (input.kinds[position] !== token) stop();
+  if (tokenKinds[position] !== token) stop();
   position++;
 }
 function keyword<T extends string>(token: number, spelling: T): T {
@@ -652,379 +671,383 @@ function keyword<T extends string>(token: number, spelling: T): T {
 }
 function word(token: number): string {
   skip(token);
-  return source.slice(input.starts[position - 1], input.ends[position - 1]);
+  return source.slice(tokenStarts[position - 1], tokenEnds[position - 1]);
 }
 function quoted(token: number): string {
   return unquote(word(token));
 }
 function decimal(token: number): number {
-  return Number(word(token));
+  skip(token);
+  return decimalAt(source, tokenStarts[position - 1]!, tokenEnds[position - 1]!);
+}
+function endBefore(token: number): number {
+  return token === 0 ? 0 : tokenEnds[token - 1]!;
 }
 
 /** Reads a whole text whose tokens were scanned, or gives undefined where anything in it is unexpected. */
 export function readSheetTree(text: string, tokens: Tokens): Sheet | undefined {
   source = text;
-  input = tokens;
+  ({ kinds: tokenKinds, starts: tokenStarts, ends: tokenEnds } = tokens);
   position = 0;
   try {
     const sheet = readSheet();
-    return input.kinds[position] === 0 ? sheet : undefined;
+    return tokenKinds[position] === 0 ? sheet : undefined;
   } catch (error) {
     if (error === notRead) return undefined;
     throw error;
   } finally {
     source = '';
-    input = nothing;
+    ({ kinds: tokenKinds, starts: tokenStarts, ends: tokenEnds } = nothing);
   }
 }
 
 function readSheet(): Sheet {
-  const start = input.starts[position] as number;
-  const imports: (Import)[] = [];
-  const declarations: (Declaration)[] = [];
-  while (input.kinds[position] === 52 /* 'import' */ || input.kinds[position] === 28 /* 'cable' */ || input.kinds[position] === 42 /* 'device' */ || input.kinds[position] === 84 /* 'store' */) { if (input.kinds[position] === 52 /* 'import' */) { imports.push(readImport()); } else if (input.kinds[position] === 28 /* 'cable' */ || input.kinds[position] === 42 /* 'device' */ || input.kinds[position] === 84 /* 'store' */) { declarations.push(readDeclaration()); } else { stop(); } }
-  return { type: 'Sheet', start, end: input.ends[position - 1] ?? 0, imports, declarations };
+  const start = tokenStarts[position]!;
+  let imports: readonly (Import)[] = none;
+  let declarations: readonly (Declaration)[] = none;
+  while (set1[tokenKinds[position]!] === 1) { if (tokenKinds[position] === 52 /* 'import' */) { imports = added(imports, readImport()); } else if (tokenKinds[position] === 28 /* 'cable' */ || tokenKinds[position] === 42 /* 'device' */ || tokenKinds[position] === 84 /* 'store' */) { declarations = added(declarations, readDeclaration()); } else { stop(); } }
+  return { type: 'Sheet', start, end: endBefore(position), imports, declarations };
 }
 
 function readImport(): Import {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let path: Text | undefined;
   skip(52 /* 'import' */);
-if (input.kinds[position] === 6 /* STRING */) { path = readText(); }
-  return { type: 'Import', start, end: input.ends[position - 1] ?? 0, path };
+if (tokenKinds[position] === 6 /* STRING */) { path = readText(); }
+  return { type: 'Import', start, end: endBefore(position), path };
 }
 
-function readDeclaration(): Declaration { if (input.kinds[position] === 28 /* 'cable' */) { return readCableDeclaration(); } else if (input.kinds[position] === 42 /* 'device' */) { return readDeviceDeclaration(); } else if (input.kinds[position] === 84 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
+function readDeclaration(): Declaration { if (tokenKinds[position] === 28 /* 'cable' */) { return readCableDeclaration(); } else if (tokenKinds[position] === 42 /* 'device' */) { return readDeviceDeclaration(); } else if (tokenKinds[position] === 84 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
 
 function readCableDeclaration(): CableDeclaration {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Name | undefined;
   let label: Text | undefined;
-  const properties: (CableProperty)[] = [];
+  let properties: readonly (CableProperty)[] = none;
   skip(28 /* 'cable' */);
 name = readName();
-if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
+if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(99 /* '{' */);
-while (input.kinds[position] === 94 /* 'twisted' */ || input.kinds[position] === 95 /* 'untwisted' */ || input.kinds[position] === 79 /* 'shield' */ || input.kinds[position] === 36 /* 'conductor' */ || input.kinds[position] === 32 /* 'class' */ || input.kinds[position] === 51 /* 'impedance' */ || input.kinds[position] === 29 /* 'capacitance' */ || input.kinds[position] === 96 /* 'velocity' */ || input.kinds[position] === 74 /* 'resistance' */ || input.kinds[position] === 34 /* 'colours' */ || input.kinds[position] === 31 /* 'carries' */) { properties.push(readCableProperty()); }
+while (set2[tokenKinds[position]!] === 1) { properties = added(properties, readCableProperty()); }
 skip(100 /* '}' */);
-  return { type: 'CableDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, properties };
+  return { type: 'CableDeclaration', start, end: endBefore(position), name, label, properties };
 }
 
-function readCableProperty(): CableProperty { if (input.kinds[position] === 36 /* 'conductor' */) { return readConductor(); } else if (input.kinds[position] === 94 /* 'twisted' */ || input.kinds[position] === 95 /* 'untwisted' */) { return readTwist(); } else if (input.kinds[position] === 79 /* 'shield' */) { return readCableShield(); } else if (input.kinds[position] === 32 /* 'class' */) { return readCableClass(); } else if (input.kinds[position] === 51 /* 'impedance' */) { return readImpedance(); } else if (input.kinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 96 /* 'velocity' */) { return readVelocity(); } else if (input.kinds[position] === 74 /* 'resistance' */) { return readResistance(); } else if (input.kinds[position] === 34 /* 'colours' */) { return readCableColours(); } else if (input.kinds[position] === 31 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
+function readCableProperty(): CableProperty { if (tokenKinds[position] === 36 /* 'conductor' */) { return readConductor(); } else if (tokenKinds[position] === 94 /* 'twisted' */ || tokenKinds[position] === 95 /* 'untwisted' */) { return readTwist(); } else if (tokenKinds[position] === 79 /* 'shield' */) { return readCableShield(); } else if (tokenKinds[position] === 32 /* 'class' */) { return readCableClass(); } else if (tokenKinds[position] === 51 /* 'impedance' */) { return readImpedance(); } else if (tokenKinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 96 /* 'velocity' */) { return readVelocity(); } else if (tokenKinds[position] === 74 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 34 /* 'colours' */) { return readCableColours(); } else if (tokenKinds[position] === 31 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
 
 function readConductor(): Conductor {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let size: Quantity | undefined;
-  const make: (Word)[] = [];
+  let make: readonly (Word)[] = none;
   skip(36 /* 'conductor' */);
 size = readQuantity();
-while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { make.push(readWord()); }
-  return { type: 'Conductor', start, end: input.ends[position - 1] ?? 0, size, make };
+while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
+  return { type: 'Conductor', start, end: endBefore(position), size, make };
 }
 
 function readTwist(): Twist {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let pairs: Integer | undefined;
   let untwisted = false;
-  if (input.kinds[position] === 94 /* 'twisted' */) { skip(94 /* 'twisted' */);
+  if (tokenKinds[position] === 94 /* 'twisted' */) { skip(94 /* 'twisted' */);
 skip(68 /* 'pairs' */);
-pairs = readInteger(); } else if (input.kinds[position] === 95 /* 'untwisted' */) { keyword(95 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
-  return { type: 'Twist', start, end: input.ends[position - 1] ?? 0, pairs, untwisted };
+pairs = readInteger(); } else if (tokenKinds[position] === 95 /* 'untwisted' */) { keyword(95 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
+  return { type: 'Twist', start, end: endBefore(position), pairs, untwisted };
 }
 
 function readCableShield(): CableShield {
-  const start = input.starts[position] as number;
-  const make: (Word)[] = [];
+  const start = tokenStarts[position]!;
+  let make: readonly (Word)[] = none;
   skip(79 /* 'shield' */);
-while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { make.push(readWord()); }
-  return { type: 'CableShield', start, end: input.ends[position - 1] ?? 0, make };
+while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
+  return { type: 'CableShield', start, end: endBefore(position), make };
 }
 
 function readCableClass(): CableClass {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Word | undefined;
   skip(32 /* 'class' */);
 name = readWord();
-  return { type: 'CableClass', start, end: input.ends[position - 1] ?? 0, name };
+  return { type: 'CableClass', start, end: endBefore(position), name };
 }
 
 function readImpedance(): Impedance {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let value: Quantity | undefined;
   skip(51 /* 'impedance' */);
 value = readQuantity();
-  return { type: 'Impedance', start, end: input.ends[position - 1] ?? 0, value };
+  return { type: 'Impedance', start, end: endBefore(position), value };
 }
 
 function readCapacitance(): Capacitance {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let value: Quantity | undefined;
   skip(29 /* 'capacitance' */);
 value = readQuantity();
-  return { type: 'Capacitance', start, end: input.ends[position - 1] ?? 0, value };
+  return { type: 'Capacitance', start, end: endBefore(position), value };
 }
 
 function readVelocity(): Velocity {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let value: Quantity | undefined;
   skip(96 /* 'velocity' */);
 value = readQuantity();
-  return { type: 'Velocity', start, end: input.ends[position - 1] ?? 0, value };
+  return { type: 'Velocity', start, end: endBefore(position), value };
 }
 
 function readResistance(): Resistance {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let value: Quantity | undefined;
   skip(74 /* 'resistance' */);
 value = readQuantity();
-  return { type: 'Resistance', start, end: input.ends[position - 1] ?? 0, value };
+  return { type: 'Resistance', start, end: endBefore(position), value };
 }
 
 function readCableColours(): CableColours {
-  const start = input.starts[position] as number;
-  const colours: (Word)[] = [];
+  const start = tokenStarts[position]!;
+  let colours: readonly (Word)[] = none;
   skip(34 /* 'colours' */);
-colours.push(readWord());
-while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
-colours.push(readWord()); }
-  return { type: 'CableColours', start, end: input.ends[position - 1] ?? 0, colours };
+colours = added(colours, readWord());
+while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+colours = added(colours, readWord()); }
+  return { type: 'CableColours', start, end: endBefore(position), colours };
 }
 
 function readCarries(): Carries {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let current: Quantity | undefined;
   skip(31 /* 'carries' */);
 current = readQuantity();
-  return { type: 'Carries', start, end: input.ends[position - 1] ?? 0, current };
+  return { type: 'Carries', start, end: endBefore(position), current };
 }
 
 function readDeviceDeclaration(): DeviceDeclaration {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Name | undefined;
   let label: Text | undefined;
-  const members: (DeviceMember)[] = [];
+  let members: readonly (DeviceMember)[] = none;
   skip(42 /* 'device' */);
 name = readName();
-if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
+if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(99 /* '{' */);
-while (input.kinds[position] === 77 /* 'role' */ || input.kinds[position] === 76 /* 'revision' */ || input.kinds[position] === 70 /* 'port' */ || input.kinds[position] === 54 /* 'indicator' */ || input.kinds[position] === 58 /* 'mark' */) { members.push(readDeviceMember()); }
+while (set3[tokenKinds[position]!] === 1) { members = added(members, readDeviceMember()); }
 skip(100 /* '}' */);
-  return { type: 'DeviceDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, members };
+  return { type: 'DeviceDeclaration', start, end: endBefore(position), name, label, members };
 }
 
-function readDeviceMember(): DeviceMember { if (input.kinds[position] === 77 /* 'role' */) { return readRole(); } else if (input.kinds[position] === 76 /* 'revision' */) { return readRevisions(); } else if (input.kinds[position] === 70 /* 'port' */) { return readPortDeclaration(); } else if (input.kinds[position] === 54 /* 'indicator' */) { return readIndicator(); } else if (input.kinds[position] === 58 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
+function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 77 /* 'role' */) { return readRole(); } else if (tokenKinds[position] === 76 /* 'revision' */) { return readRevisions(); } else if (tokenKinds[position] === 70 /* 'port' */) { return readPortDeclaration(); } else if (tokenKinds[position] === 54 /* 'indicator' */) { return readIndicator(); } else if (tokenKinds[position] === 58 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
 
 function readRole(): Role {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let role: Word | undefined;
   skip(77 /* 'role' */);
 role = readWord();
-  return { type: 'Role', start, end: input.ends[position - 1] ?? 0, role };
+  return { type: 'Role', start, end: endBefore(position), role };
 }
 
 function readRevisions(): Revisions {
-  const start = input.starts[position] as number;
-  const names: (Name)[] = [];
+  const start = tokenStarts[position]!;
+  let names: readonly (Name)[] = none;
   skip(76 /* 'revision' */);
-names.push(readName());
-while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
-names.push(readName()); }
-  return { type: 'Revisions', start, end: input.ends[position - 1] ?? 0, names };
+names = added(names, readName());
+while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+names = added(names, readName()); }
+  return { type: 'Revisions', start, end: endBefore(position), names };
 }
 
 function readIndicator(): Indicator {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Name | undefined;
   let text: Text | undefined;
   skip(54 /* 'indicator' */);
 name = readName();
-if (input.kinds[position] === 6 /* STRING */) { text = readText(); }
-  return { type: 'Indicator', start, end: input.ends[position - 1] ?? 0, name, text };
+if (tokenKinds[position] === 6 /* STRING */) { text = readText(); }
+  return { type: 'Indicator', start, end: endBefore(position), name, text };
 }
 
 function readMark(): Mark {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let text: Text | undefined;
   skip(58 /* 'mark' */);
 text = readText();
-  return { type: 'Mark', start, end: input.ends[position - 1] ?? 0, text };
+  return { type: 'Mark', start, end: endBefore(position), text };
 }
 
 function readPortDeclaration(): PortDeclaration {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Name | undefined;
   let label: Text | undefined;
   let kind: Word | undefined;
-  const properties: (PortProperty)[] = [];
+  let properties: readonly (PortProperty)[] = none;
   skip(70 /* 'port' */);
 name = readName();
-if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
+if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(14 /* ':' */);
 kind = readWord();
-if (input.kinds[position] === 99 /* '{' */) { skip(99 /* '{' */);
-while (input.kinds[position] === 56 /* 'load' */ || input.kinds[position] === 29 /* 'capacitance' */ || input.kinds[position] === 74 /* 'resistance' */ || input.kinds[position] === 90 /* 'terminator' */ || input.kinds[position] === 23 /* 'bias' */ || input.kinds[position] === 73 /* 'reserved' */ || input.kinds[position] === 93 /* 'twin' */ || input.kinds[position] === 63 /* 'normally' */ || input.kinds[position] === 46 /* 'expects' */ || input.kinds[position] === 19 /* 'at' */ || input.kinds[position] === 82 /* 'speaks' */ || input.kinds[position] === 69 /* 'polarity' */ || input.kinds[position] === 17 /* 'address' */ || input.kinds[position] === 71 /* 'rates' */ || input.kinds[position] === 45 /* 'edge' */ || input.kinds[position] === 41 /* 'delay' */ || input.kinds[position] === 85 /* 'supplies' */ || input.kinds[position] === 43 /* 'draws' */ || input.kinds[position] === 72 /* 'reads' */ || input.kinds[position] === 88 /* 'terminals' */) { properties.push(readPortProperty()); }
+if (tokenKinds[position] === 99 /* '{' */) { skip(99 /* '{' */);
+while (set4[tokenKinds[position]!] === 1) { properties = added(properties, readPortProperty()); }
 skip(100 /* '}' */); }
-  return { type: 'PortDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, kind, properties };
+  return { type: 'PortDeclaration', start, end: endBefore(position), name, label, kind, properties };
 }
 
-function readPortProperty(): PortProperty { if (input.kinds[position] === 88 /* 'terminals' */) { return readTerminals(); } else if (input.kinds[position] === 82 /* 'speaks' */) { return readSpeaks(); } else if (input.kinds[position] === 69 /* 'polarity' */) { return readPolarity(); } else if (input.kinds[position] === 56 /* 'load' */) { return readLoad(); } else if (input.kinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (input.kinds[position] === 74 /* 'resistance' */) { return readResistance(); } else if (input.kinds[position] === 90 /* 'terminator' */) { return readPortTerminator(); } else if (input.kinds[position] === 23 /* 'bias' */) { return readPortBias(); } else if (input.kinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (input.kinds[position] === 71 /* 'rates' */) { return readRates(); } else if (input.kinds[position] === 45 /* 'edge' */) { return readEdge(); } else if (input.kinds[position] === 41 /* 'delay' */) { return readDelay(); } else if (input.kinds[position] === 73 /* 'reserved' */) { return readReserved(); } else if (input.kinds[position] === 93 /* 'twin' */) { return readTwin(); } else if (input.kinds[position] === 85 /* 'supplies' */) { return readSupplies(); } else if (input.kinds[position] === 43 /* 'draws' */) { return readDraws(); } else if (input.kinds[position] === 63 /* 'normally' */) { return readNormally(); } else if (input.kinds[position] === 46 /* 'expects' */) { return readExpects(); } else if (input.kinds[position] === 19 /* 'at' */) { return readAtMost(); } else if (input.kinds[position] === 72 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
+function readPortProperty(): PortProperty { if (tokenKinds[position] === 88 /* 'terminals' */) { return readTerminals(); } else if (tokenKinds[position] === 82 /* 'speaks' */) { return readSpeaks(); } else if (tokenKinds[position] === 69 /* 'polarity' */) { return readPolarity(); } else if (tokenKinds[position] === 56 /* 'load' */) { return readLoad(); } else if (tokenKinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 74 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 90 /* 'terminator' */) { return readPortTerminator(); } else if (tokenKinds[position] === 23 /* 'bias' */) { return readPortBias(); } else if (tokenKinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (tokenKinds[position] === 71 /* 'rates' */) { return readRates(); } else if (tokenKinds[position] === 45 /* 'edge' */) { return readEdge(); } else if (tokenKinds[position] === 41 /* 'delay' */) { return readDelay(); } else if (tokenKinds[position] === 73 /* 'reserved' */) { return readReserved(); } else if (tokenKinds[position] === 93 /* 'twin' */) { return readTwin(); } else if (tokenKinds[position] === 85 /* 'supplies' */) { return readSupplies(); } else if (tokenKinds[position] === 43 /* 'draws' */) { return readDraws(); } else if (tokenKinds[position] === 63 /* 'normally' */) { return readNormally(); } else if (tokenKinds[position] === 46 /* 'expects' */) { return readExpects(); } else if (tokenKinds[position] === 19 /* 'at' */) { return readAtMost(); } else if (tokenKinds[position] === 72 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
 
 function readTerminals(): Terminals {
-  const start = input.starts[position] as number;
-  const terminals: (Terminal)[] = [];
+  const start = tokenStarts[position]!;
+  let terminals: readonly (Terminal)[] = none;
   skip(88 /* 'terminals' */);
-do { terminals.push(readTerminal()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 79 /* 'shield' */ || input.kinds[position] === 35 /* 'common' */);
-  return { type: 'Terminals', start, end: input.ends[position - 1] ?? 0, terminals };
+do { terminals = added(terminals, readTerminal()); } while (set5[tokenKinds[position]!] === 1);
+  return { type: 'Terminals', start, end: endBefore(position), terminals };
 }
 
 function readTerminal(): Terminal {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let mark: Text | undefined;
-  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 79 /* 'shield' */) { role = keyword(79 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
+  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 79 /* 'shield' */) { role = keyword(79 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
 mark = readText();
-  return { type: 'Terminal', start, end: input.ends[position - 1] ?? 0, role, mark };
+  return { type: 'Terminal', start, end: endBefore(position), role, mark };
 }
 
 function readSpeaks(): Speaks {
-  const start = input.starts[position] as number;
-  const kinds: (Word)[] = [];
+  const start = tokenStarts[position]!;
+  let kinds: readonly (Word)[] = none;
   skip(82 /* 'speaks' */);
-kinds.push(readWord());
-while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
-kinds.push(readWord()); }
-  return { type: 'Speaks', start, end: input.ends[position - 1] ?? 0, kinds };
+kinds = added(kinds, readWord());
+while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+kinds = added(kinds, readWord()); }
+  return { type: 'Speaks', start, end: endBefore(position), kinds };
 }
 
 function readPolarity(): Polarity {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let value: Word | undefined;
   skip(69 /* 'polarity' */);
 value = readWord();
-  return { type: 'Polarity', start, end: input.ends[position - 1] ?? 0, value };
+  return { type: 'Polarity', start, end: endBefore(position), value };
 }
 
 function readLoad(): Load {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let numerator: number | undefined;
   let denominator: number | undefined;
   skip(56 /* 'load' */);
 numerator = decimal(3 /* NUMBER */);
-if (input.kinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
+if (tokenKinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 denominator = decimal(3 /* NUMBER */); }
-  return { type: 'Load', start, end: input.ends[position - 1] ?? 0, numerator, denominator };
+  return { type: 'Load', start, end: endBefore(position), numerator, denominator };
 }
 
 function readPortTerminator(): PortTerminator {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let means: 'switch' | 'fixed' | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
   skip(90 /* 'terminator' */);
-if (input.kinds[position] === 86 /* 'switch' */) { means = keyword(86 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
+if (tokenKinds[position] === 86 /* 'switch' */) { means = keyword(86 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistance = readQuantity();
-if (input.kinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
+if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); }
-  return { type: 'PortTerminator', start, end: input.ends[position - 1] ?? 0, means, resistance, capacitance };
+  return { type: 'PortTerminator', start, end: endBefore(position), means, resistance, capacitance };
 }
 
 function readPortBias(): PortBias {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let needed = false;
   let means: 'switch' | 'fixed' | undefined;
   let resistors: BiasResistors | undefined;
   skip(23 /* 'bias' */);
-if (input.kinds[position] === 60 /* 'needed' */) { keyword(60 /* 'needed' */, 'needed'); needed = true; } else if (input.kinds[position] === 86 /* 'switch' */ || input.kinds[position] === 47 /* 'fixed' */) { if (input.kinds[position] === 86 /* 'switch' */) { means = keyword(86 /* 'switch' */, 'switch'); } else if (input.kinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
+if (tokenKinds[position] === 60 /* 'needed' */) { keyword(60 /* 'needed' */, 'needed'); needed = true; } else if (tokenKinds[position] === 86 /* 'switch' */ || tokenKinds[position] === 47 /* 'fixed' */) { if (tokenKinds[position] === 86 /* 'switch' */) { means = keyword(86 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistors = readBiasResistors(); } else { stop(); }
-  return { type: 'PortBias', start, end: input.ends[position - 1] ?? 0, needed, means, resistors };
+  return { type: 'PortBias', start, end: endBefore(position), needed, means, resistors };
 }
 
 function readBiasResistors(): BiasResistors {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let up: Quantity | undefined;
   let down: Quantity | undefined;
   let supply: Quantity | undefined;
   up = readQuantity();
-if (input.kinds[position] === 92 /* 'to' */) { skip(92 /* 'to' */);
+if (tokenKinds[position] === 92 /* 'to' */) { skip(92 /* 'to' */);
 skip(8 /* '+' */);
 down = readQuantity();
 skip(92 /* 'to' */);
 skip(10 /* '-' */); }
-if (input.kinds[position] === 80 /* 'source' */) { skip(80 /* 'source' */);
+if (tokenKinds[position] === 80 /* 'source' */) { skip(80 /* 'source' */);
 supply = readQuantity(); }
-  return { type: 'BiasResistors', start, end: input.ends[position - 1] ?? 0, up, down, supply };
+  return { type: 'BiasResistors', start, end: endBefore(position), up, down, supply };
 }
 
 function readPortAddress(): PortAddress {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let means: Word | undefined;
   let low: Integer | undefined;
   let high: Integer | undefined;
   let positions: Integer | undefined;
-  const coding: (Word)[] = [];
+  let coding: readonly (Word)[] = none;
   skip(17 /* 'address' */);
 means = readWord();
-if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */) { low = readInteger();
+if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { low = readInteger();
 skip(12 /* '..' */);
 high = readInteger(); }
-if (input.kinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
+if (tokenKinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
 positions = readInteger(); }
-while (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { coding.push(readWord()); }
-  return { type: 'PortAddress', start, end: input.ends[position - 1] ?? 0, means, low, high, positions, coding };
+while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { coding = added(coding, readWord()); }
+  return { type: 'PortAddress', start, end: endBefore(position), means, low, high, positions, coding };
 }
 
 function readRates(): Rates {
-  const start = input.starts[position] as number;
-  const rates: (Quantity)[] = [];
+  const start = tokenStarts[position]!;
+  let rates: readonly (Quantity)[] = none;
   skip(71 /* 'rates' */);
-rates.push(readQuantity());
-while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
-rates.push(readQuantity()); }
-  return { type: 'Rates', start, end: input.ends[position - 1] ?? 0, rates };
+rates = added(rates, readQuantity());
+while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+rates = added(rates, readQuantity()); }
+  return { type: 'Rates', start, end: endBefore(position), rates };
 }
 
 function readEdge(): Edge {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let time: Quantity | undefined;
   skip(45 /* 'edge' */);
 time = readQuantity();
-  return { type: 'Edge', start, end: input.ends[position - 1] ?? 0, time };
+  return { type: 'Edge', start, end: endBefore(position), time };
 }
 
 function readDelay(): Delay {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let time: Quantity | undefined;
   skip(41 /* 'delay' */);
 time = readQuantity();
-  return { type: 'Delay', start, end: input.ends[position - 1] ?? 0, time };
+  return { type: 'Delay', start, end: endBefore(position), time };
 }
 
 function readReserved(): Reserved {
-  const start = input.starts[position] as number;
-  const revisions: (Name)[] = [];
+  const start = tokenStarts[position]!;
+  let revisions: readonly (Name)[] = none;
   let reason: Text | undefined;
   skip(73 /* 'reserved' */);
-if (input.kinds[position] === 53 /* 'in' */) { skip(53 /* 'in' */);
-revisions.push(readName());
-while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
-revisions.push(readName()); } }
-if (input.kinds[position] === 6 /* STRING */) { reason = readText(); }
-  return { type: 'Reserved', start, end: input.ends[position - 1] ?? 0, revisions, reason };
+if (tokenKinds[position] === 53 /* 'in' */) { skip(53 /* 'in' */);
+revisions = added(revisions, readName());
+while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+revisions = added(revisions, readName()); } }
+if (tokenKinds[position] === 6 /* STRING */) { reason = readText(); }
+  return { type: 'Reserved', start, end: endBefore(position), revisions, reason };
 }
 
 function readTwin(): Twin {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let port: Name | undefined;
   let reason: Text | undefined;
   skip(93 /* 'twin' */);
 skip(64 /* 'of' */);
 port = readName();
-if (input.kinds[position] === 6 /* STRING */) { reason = readText(); }
-  return { type: 'Twin', start, end: input.ends[position - 1] ?? 0, port, reason };
+if (tokenKinds[position] === 6 /* STRING */) { reason = readText(); }
+  return { type: 'Twin', start, end: endBefore(position), port, reason };
 }
 
 function readSupplies(): Supplies {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let voltage: Quantity | undefined;
   let form: Word | undefined;
   let tolerance: Quantity | undefined;
@@ -1032,356 +1055,356 @@ function readSupplies(): Supplies {
   let marked: Integer | undefined;
   skip(85 /* 'supplies' */);
 voltage = readQuantity();
-if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
-if (input.kinds[position] === 98 /* 'within' */) { skip(98 /* 'within' */);
+if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
+if (tokenKinds[position] === 98 /* 'within' */) { skip(98 /* 'within' */);
 tolerance = readQuantity(); }
-if (input.kinds[position] === 55 /* 'limit' */) { skip(55 /* 'limit' */);
+if (tokenKinds[position] === 55 /* 'limit' */) { skip(55 /* 'limit' */);
 limit = readQuantity(); }
-if (input.kinds[position] === 32 /* 'class' */) { skip(32 /* 'class' */);
+if (tokenKinds[position] === 32 /* 'class' */) { skip(32 /* 'class' */);
 marked = readInteger(); }
-  return { type: 'Supplies', start, end: input.ends[position - 1] ?? 0, voltage, form, tolerance, limit, marked };
+  return { type: 'Supplies', start, end: endBefore(position), voltage, form, tolerance, limit, marked };
 }
 
 function readDraws(): Draws {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let amount: Quantity | undefined;
   let form: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
   skip(43 /* 'draws' */);
 amount = readQuantity();
-if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
-if (input.kinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
+if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
+if (tokenKinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
 low = readQuantity(); }
-if (input.kinds[position] === 21 /* 'below' */) { skip(21 /* 'below' */);
+if (tokenKinds[position] === 21 /* 'below' */) { skip(21 /* 'below' */);
 high = readQuantity(); }
-  return { type: 'Draws', start, end: input.ends[position - 1] ?? 0, amount, form, low, high };
+  return { type: 'Draws', start, end: endBefore(position), amount, form, low, high };
 }
 
 function readNormally(): Normally {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let state: 'closed' | 'open' | undefined;
   skip(63 /* 'normally' */);
-if (input.kinds[position] === 33 /* 'closed' */) { state = keyword(33 /* 'closed' */, 'closed'); } else if (input.kinds[position] === 67 /* 'open' */) { state = keyword(67 /* 'open' */, 'open'); } else { stop(); }
-  return { type: 'Normally', start, end: input.ends[position - 1] ?? 0, state };
+if (tokenKinds[position] === 33 /* 'closed' */) { state = keyword(33 /* 'closed' */, 'closed'); } else if (tokenKinds[position] === 67 /* 'open' */) { state = keyword(67 /* 'open' */, 'open'); } else { stop(); }
+  return { type: 'Normally', start, end: endBefore(position), state };
 }
 
 function readExpects(): Expects {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let resistance: Quantity | undefined;
   skip(46 /* 'expects' */);
 skip(75 /* 'resistor' */);
 resistance = readQuantity();
-  return { type: 'Expects', start, end: input.ends[position - 1] ?? 0, resistance };
+  return { type: 'Expects', start, end: endBefore(position), resistance };
 }
 
 function readAtMost(): AtMost {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let amount: Quantity | undefined;
   let contacts = false;
   let cable = false;
   skip(19 /* 'at' */);
 skip(59 /* 'most' */);
 amount = readQuantity();
-if (input.kinds[position] === 37 /* 'contacts' */) { keyword(37 /* 'contacts' */, 'contacts'); contacts = true; } else if (input.kinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
+if (tokenKinds[position] === 37 /* 'contacts' */) { keyword(37 /* 'contacts' */, 'contacts'); contacts = true; } else if (tokenKinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
 keyword(28 /* 'cable' */, 'cable'); cable = true; } else { stop(); }
-  return { type: 'AtMost', start, end: input.ends[position - 1] ?? 0, amount, contacts, cable };
+  return { type: 'AtMost', start, end: endBefore(position), amount, contacts, cable };
 }
 
 function readReads(): Reads {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let meaning: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
   skip(72 /* 'reads' */);
 meaning = readWord();
-if (input.kinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
+if (tokenKinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
 low = readQuantity(); }
-if (input.kinds[position] === 21 /* 'below' */) { skip(21 /* 'below' */);
+if (tokenKinds[position] === 21 /* 'below' */) { skip(21 /* 'below' */);
 high = readQuantity(); }
-  return { type: 'Reads', start, end: input.ends[position - 1] ?? 0, meaning, low, high };
+  return { type: 'Reads', start, end: endBefore(position), meaning, low, high };
 }
 
 function readStoreDeclaration(): StoreDeclaration {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Name | undefined;
   let continued = false;
   let label: Text | undefined;
-  const members: (StoreMember)[] = [];
+  let members: readonly (StoreMember)[] = none;
   skip(84 /* 'store' */);
 name = readName();
-if (input.kinds[position] === 38 /* 'continued' */) { keyword(38 /* 'continued' */, 'continued'); continued = true; }
-if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
+if (tokenKinds[position] === 38 /* 'continued' */) { keyword(38 /* 'continued' */, 'continued'); continued = true; }
+if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(99 /* '{' */);
-while (input.kinds[position] === 62 /* 'node' */ || input.kinds[position] === 61 /* 'network' */ || input.kinds[position] === 27 /* 'bus' */ || input.kinds[position] === 97 /* 'waive' */) { members.push(readStoreMember()); }
+while (set6[tokenKinds[position]!] === 1) { members = added(members, readStoreMember()); }
 skip(100 /* '}' */);
-  return { type: 'StoreDeclaration', start, end: input.ends[position - 1] ?? 0, name, continued, label, members };
+  return { type: 'StoreDeclaration', start, end: endBefore(position), name, continued, label, members };
 }
 
-function readStoreMember(): StoreMember { if (input.kinds[position] === 62 /* 'node' */) { return readNodeDeclaration(); } else if (input.kinds[position] === 61 /* 'network' */) { return readNetworkDeclaration(); } else if (input.kinds[position] === 27 /* 'bus' */) { return readBusDeclaration(); } else if (input.kinds[position] === 97 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readStoreMember(): StoreMember { if (tokenKinds[position] === 62 /* 'node' */) { return readNodeDeclaration(); } else if (tokenKinds[position] === 61 /* 'network' */) { return readNetworkDeclaration(); } else if (tokenKinds[position] === 27 /* 'bus' */) { return readBusDeclaration(); } else if (tokenKinds[position] === 97 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readNodeDeclaration(): NodeDeclaration {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Name | undefined;
   let label: Text | undefined;
   let device: Name | undefined;
   let revision: Name | undefined;
   skip(62 /* 'node' */);
 name = readName();
-if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-if (input.kinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
+if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
+if (tokenKinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-if (input.kinds[position] === 76 /* 'revision' */) { skip(76 /* 'revision' */);
+if (tokenKinds[position] === 76 /* 'revision' */) { skip(76 /* 'revision' */);
 revision = readName(); }
-  return { type: 'NodeDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, device, revision };
+  return { type: 'NodeDeclaration', start, end: endBefore(position), name, label, device, revision };
 }
 
 function readNetworkDeclaration(): NetworkDeclaration {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Name | undefined;
   let label: Text | undefined;
-  const members: (NetworkMember)[] = [];
+  let members: readonly (NetworkMember)[] = none;
   skip(61 /* 'network' */);
 name = readName();
-if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
+if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(99 /* '{' */);
-if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 6 /* STRING */) { members.push(readNetworkMember());
-while (input.kinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
-members.push(readNetworkMember()); } }
+if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { members = added(members, readNetworkMember());
+while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+members = added(members, readNetworkMember()); } }
 skip(100 /* '}' */);
-  return { type: 'NetworkDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, members };
+  return { type: 'NetworkDeclaration', start, end: endBefore(position), name, label, members };
 }
 
 function readNetworkMember(): NetworkMember {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let node: Name | undefined;
   let address: Integer | undefined;
   node = readName();
-if (input.kinds[position] === 17 /* 'address' */) { skip(17 /* 'address' */);
+if (tokenKinds[position] === 17 /* 'address' */) { skip(17 /* 'address' */);
 address = readInteger(); }
-  return { type: 'NetworkMember', start, end: input.ends[position - 1] ?? 0, node, address };
+  return { type: 'NetworkMember', start, end: endBefore(position), node, address };
 }
 
 function readWaiver(): Waiver {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let rule: Word | undefined;
   let at: LandingReference | undefined;
   let reason: Text | undefined;
   skip(97 /* 'waive' */);
 rule = readWord();
-if (input.kinds[position] === 19 /* 'at' */) { skip(19 /* 'at' */);
+if (tokenKinds[position] === 19 /* 'at' */) { skip(19 /* 'at' */);
 at = readLandingReference(); }
-if (input.kinds[position] === 20 /* 'because' */) { skip(20 /* 'because' */);
+if (tokenKinds[position] === 20 /* 'because' */) { skip(20 /* 'because' */);
 reason = readText(); }
-  return { type: 'Waiver', start, end: input.ends[position - 1] ?? 0, rule, at, reason };
+  return { type: 'Waiver', start, end: endBefore(position), rule, at, reason };
 }
 
 function readBusDeclaration(): BusDeclaration {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let name: Name | undefined;
   let label: Text | undefined;
   let kind: Word | undefined;
   let rate: Quantity | undefined;
   let format: Format | undefined;
   let cable: Name | undefined;
-  const statements: (BusStatement)[] = [];
+  let statements: readonly (BusStatement)[] = none;
   skip(27 /* 'bus' */);
 name = readName();
-if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
+if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(14 /* ':' */);
 kind = readWord();
-if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { rate = readQuantity(); }
-if (input.kinds[position] === 2 /* FRAMING */) { format = readFormat(); }
-if (input.kinds[position] === 66 /* 'on' */) { skip(66 /* 'on' */);
+if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { rate = readQuantity(); }
+if (tokenKinds[position] === 2 /* FRAMING */) { format = readFormat(); }
+if (tokenKinds[position] === 66 /* 'on' */) { skip(66 /* 'on' */);
 cable = readName(); }
 skip(99 /* '{' */);
-while (input.kinds[position] === 79 /* 'shield' */ || input.kinds[position] === 23 /* 'bias' */ || input.kinds[position] === 78 /* 'sample' */ || input.kinds[position] === 97 /* 'waive' */ || input.kinds[position] === 87 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */ || input.kinds[position] === 18 /* 'ambient' */ || input.kinds[position] === 49 /* 'from' */ || input.kinds[position] === 34 /* 'colours' */) { statements.push(readBusStatement()); }
+while (set7[tokenKinds[position]!] === 1) { statements = added(statements, readBusStatement()); }
 skip(100 /* '}' */);
-  return { type: 'BusDeclaration', start, end: input.ends[position - 1] ?? 0, name, label, kind, rate, format, cable, statements };
+  return { type: 'BusDeclaration', start, end: endBefore(position), name, label, kind, rate, format, cable, statements };
 }
 
-function readBusStatement(): BusStatement { if (input.kinds[position] === 49 /* 'from' */) { return readFrom(); } else if (input.kinds[position] === 87 /* 'tap' */ || input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { return readRun(); } else if (input.kinds[position] === 79 /* 'shield' */) { return readBusShield(); } else if (input.kinds[position] === 23 /* 'bias' */) { return readBusBias(); } else if (input.kinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (input.kinds[position] === 78 /* 'sample' */) { return readSamplePoint(); } else if (input.kinds[position] === 34 /* 'colours' */) { return readBusColours(); } else if (input.kinds[position] === 97 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readBusStatement(): BusStatement { if (tokenKinds[position] === 49 /* 'from' */) { return readFrom(); } else if (set8[tokenKinds[position]!] === 1) { return readRun(); } else if (tokenKinds[position] === 79 /* 'shield' */) { return readBusShield(); } else if (tokenKinds[position] === 23 /* 'bias' */) { return readBusBias(); } else if (tokenKinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (tokenKinds[position] === 78 /* 'sample' */) { return readSamplePoint(); } else if (tokenKinds[position] === 34 /* 'colours' */) { return readBusColours(); } else if (tokenKinds[position] === 97 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readFrom(): From {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let landing: Landing | undefined;
   skip(49 /* 'from' */);
 landing = readLanding();
-  return { type: 'From', start, end: input.ends[position - 1] ?? 0, landing };
+  return { type: 'From', start, end: endBefore(position), landing };
 }
 
 function readRun(): Run {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let tap = false;
   let length: Quantity | undefined;
-  const options: (RunOption)[] = [];
+  let options: readonly (RunOption)[] = none;
   let landing: Landing | undefined;
-  if (input.kinds[position] === 87 /* 'tap' */) { keyword(87 /* 'tap' */, 'tap'); tap = true; }
+  if (tokenKinds[position] === 87 /* 'tap' */) { keyword(87 /* 'tap' */, 'tap'); tap = true; }
 length = readQuantity();
-while (input.kinds[position] === 81 /* 'spare' */ || input.kinds[position] === 22 /* 'beside' */ || input.kinds[position] === 66 /* 'on' */ || input.kinds[position] === 26 /* 'built' */ || input.kinds[position] === 39 /* 'cords' */ || input.kinds[position] === 50 /* 'fuse' */) { options.push(readRunOption()); }
-if (input.kinds[position] === 92 /* 'to' */) { skip(92 /* 'to' */);
+while (set9[tokenKinds[position]!] === 1) { options = added(options, readRunOption()); }
+if (tokenKinds[position] === 92 /* 'to' */) { skip(92 /* 'to' */);
 landing = readLanding(); }
-  return { type: 'Run', start, end: input.ends[position - 1] ?? 0, tap, length, options, landing };
+  return { type: 'Run', start, end: endBefore(position), tap, length, options, landing };
 }
 
-function readRunOption(): RunOption { if (input.kinds[position] === 66 /* 'on' */) { return readOnCable(); } else if (input.kinds[position] === 26 /* 'built' */) { return readBuilt(); } else if (input.kinds[position] === 39 /* 'cords' */) { return readCords(); } else if (input.kinds[position] === 81 /* 'spare' */) { return readSpare(); } else if (input.kinds[position] === 22 /* 'beside' */) { return readBesideMains(); } else if (input.kinds[position] === 50 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
+function readRunOption(): RunOption { if (tokenKinds[position] === 66 /* 'on' */) { return readOnCable(); } else if (tokenKinds[position] === 26 /* 'built' */) { return readBuilt(); } else if (tokenKinds[position] === 39 /* 'cords' */) { return readCords(); } else if (tokenKinds[position] === 81 /* 'spare' */) { return readSpare(); } else if (tokenKinds[position] === 22 /* 'beside' */) { return readBesideMains(); } else if (tokenKinds[position] === 50 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
 
 function readOnCable(): OnCable {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let cable: Name | undefined;
   skip(66 /* 'on' */);
 cable = readName();
-  return { type: 'OnCable', start, end: input.ends[position - 1] ?? 0, cable };
+  return { type: 'OnCable', start, end: endBefore(position), cable };
 }
 
 function readBuilt(): Built {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let length: Quantity | undefined;
   skip(26 /* 'built' */);
 length = readQuantity();
-  return { type: 'Built', start, end: input.ends[position - 1] ?? 0, length };
+  return { type: 'Built', start, end: endBefore(position), length };
 }
 
 function readCords(): Cords {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let length: Quantity | undefined;
   let cable: Name | undefined;
   skip(39 /* 'cords' */);
 length = readQuantity();
-if (input.kinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
+if (tokenKinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
 cable = readName(); }
-  return { type: 'Cords', start, end: input.ends[position - 1] ?? 0, length, cable };
+  return { type: 'Cords', start, end: endBefore(position), length, cable };
 }
 
 function readSpare(): Spare {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let spare = false;
   keyword(81 /* 'spare' */, 'spare'); spare = true;
-  return { type: 'Spare', start, end: input.ends[position - 1] ?? 0, spare };
+  return { type: 'Spare', start, end: endBefore(position), spare };
 }
 
 function readBesideMains(): BesideMains {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let mains = false;
   skip(22 /* 'beside' */);
 keyword(57 /* 'mains' */, 'mains'); mains = true;
-  return { type: 'BesideMains', start, end: input.ends[position - 1] ?? 0, mains };
+  return { type: 'BesideMains', start, end: endBefore(position), mains };
 }
 
 function readFuse(): Fuse {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let current: Quantity | undefined;
   skip(50 /* 'fuse' */);
 current = readQuantity();
-  return { type: 'Fuse', start, end: input.ends[position - 1] ?? 0, current };
+  return { type: 'Fuse', start, end: endBefore(position), current };
 }
 
 function readLanding(): Landing {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let splice: Name | undefined;
   let node: Name | undefined;
   let port: Name | undefined;
   let label: Text | undefined;
   let device: Name | undefined;
-  const properties: (LandingProperty)[] = [];
-  if (input.kinds[position] === 83 /* 'splice' */) { skip(83 /* 'splice' */);
-splice = readName(); } else if (input.kinds[position] === 5 /* ID */ || input.kinds[position] === 6 /* STRING */) { node = readName();
-if (input.kinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
+  let properties: readonly (LandingProperty)[] = none;
+  if (tokenKinds[position] === 83 /* 'splice' */) { skip(83 /* 'splice' */);
+splice = readName(); } else if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { node = readName();
+if (tokenKinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
 port = readName(); } } else { stop(); }
-if (input.kinds[position] === 6 /* STRING */) { label = readText(); }
-if (input.kinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
+if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
+if (tokenKinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-while (input.kinds[position] === 89 /* 'terminate' */ || input.kinds[position] === 86 /* 'switch' */ || input.kinds[position] === 40 /* 'crossed' */ || input.kinds[position] === 24 /* 'breaks' */ || input.kinds[position] === 16 /* 'across' */ || input.kinds[position] === 17 /* 'address' */ || input.kinds[position] === 76 /* 'revision' */ || (input.kinds[position] === 79 /* 'shield' */ && (input.kinds[position + 1] === 91 /* 'through' */ || input.kinds[position + 1] === 67 /* 'open' */ || input.kinds[position + 1] === 48 /* 'floating' */))) { properties.push(readLandingProperty()); }
-  return { type: 'Landing', start, end: input.ends[position - 1] ?? 0, splice, node, port, label, device, properties };
+while (set10[tokenKinds[position]!] === 1 || (tokenKinds[position] === 79 /* 'shield' */ && (tokenKinds[position + 1] === 91 /* 'through' */ || tokenKinds[position + 1] === 67 /* 'open' */ || tokenKinds[position + 1] === 48 /* 'floating' */))) { properties = added(properties, readLandingProperty()); }
+  return { type: 'Landing', start, end: endBefore(position), splice, node, port, label, device, properties };
 }
 
-function readLandingProperty(): LandingProperty { if (input.kinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (input.kinds[position] === 89 /* 'terminate' */) { return readTerminate(); } else if (input.kinds[position] === 86 /* 'switch' */) { return readSwitchOff(); } else if (input.kinds[position] === 40 /* 'crossed' */) { return readCrossed(); } else if (input.kinds[position] === 79 /* 'shield' */) { return readLandingShield(); } else if (input.kinds[position] === 76 /* 'revision' */) { return readLandingRevision(); } else if (input.kinds[position] === 24 /* 'breaks' */) { return readBreaks(); } else if (input.kinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
+function readLandingProperty(): LandingProperty { if (tokenKinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (tokenKinds[position] === 89 /* 'terminate' */) { return readTerminate(); } else if (tokenKinds[position] === 86 /* 'switch' */) { return readSwitchOff(); } else if (tokenKinds[position] === 40 /* 'crossed' */) { return readCrossed(); } else if (tokenKinds[position] === 79 /* 'shield' */) { return readLandingShield(); } else if (tokenKinds[position] === 76 /* 'revision' */) { return readLandingRevision(); } else if (tokenKinds[position] === 24 /* 'breaks' */) { return readBreaks(); } else if (tokenKinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
 
 function readLandingAddress(): LandingAddress {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let address: Integer | undefined;
   skip(17 /* 'address' */);
 address = readInteger();
-  return { type: 'LandingAddress', start, end: input.ends[position - 1] ?? 0, address };
+  return { type: 'LandingAddress', start, end: endBefore(position), address };
 }
 
 function readTerminate(): Terminate {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let switched = false;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
   skip(89 /* 'terminate' */);
-if (input.kinds[position] === 86 /* 'switch' */) { keyword(86 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 75 /* 'resistor' */) { skip(75 /* 'resistor' */);
+if (tokenKinds[position] === 86 /* 'switch' */) { keyword(86 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 75 /* 'resistor' */) { skip(75 /* 'resistor' */);
 resistance = readQuantity();
-if (input.kinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
+if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); } } else { stop(); }
-  return { type: 'Terminate', start, end: input.ends[position - 1] ?? 0, switched, resistance, capacitance };
+  return { type: 'Terminate', start, end: endBefore(position), switched, resistance, capacitance };
 }
 
 function readSwitchOff(): SwitchOff {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let off = false;
   skip(86 /* 'switch' */);
 keyword(65 /* 'off' */, 'off'); off = true;
-  return { type: 'SwitchOff', start, end: input.ends[position - 1] ?? 0, off };
+  return { type: 'SwitchOff', start, end: endBefore(position), off };
 }
 
 function readCrossed(): Crossed {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let crossed = false;
   keyword(40 /* 'crossed' */, 'crossed'); crossed = true;
-  return { type: 'Crossed', start, end: input.ends[position - 1] ?? 0, crossed };
+  return { type: 'Crossed', start, end: endBefore(position), crossed };
 }
 
 function readLandingShield(): LandingShield {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let treatment: 'through' | 'open' | 'floating' | undefined;
   skip(79 /* 'shield' */);
-if (input.kinds[position] === 91 /* 'through' */) { treatment = keyword(91 /* 'through' */, 'through'); } else if (input.kinds[position] === 67 /* 'open' */) { treatment = keyword(67 /* 'open' */, 'open'); } else if (input.kinds[position] === 48 /* 'floating' */) { treatment = keyword(48 /* 'floating' */, 'floating'); } else { stop(); }
-  return { type: 'LandingShield', start, end: input.ends[position - 1] ?? 0, treatment };
+if (tokenKinds[position] === 91 /* 'through' */) { treatment = keyword(91 /* 'through' */, 'through'); } else if (tokenKinds[position] === 67 /* 'open' */) { treatment = keyword(67 /* 'open' */, 'open'); } else if (tokenKinds[position] === 48 /* 'floating' */) { treatment = keyword(48 /* 'floating' */, 'floating'); } else { stop(); }
+  return { type: 'LandingShield', start, end: endBefore(position), treatment };
 }
 
 function readLandingRevision(): LandingRevision {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let revision: Name | undefined;
   skip(76 /* 'revision' */);
 revision = readName();
-  return { type: 'LandingRevision', start, end: input.ends[position - 1] ?? 0, revision };
+  return { type: 'LandingRevision', start, end: endBefore(position), revision };
 }
 
 function readBreaks(): Breaks {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let conductor: '+' | '-' | undefined;
   let bridge: Quantity | undefined;
   skip(24 /* 'breaks' */);
-if (input.kinds[position] === 8 /* '+' */) { conductor = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { conductor = keyword(10 /* '-' */, '-'); } else { stop(); }
-if (input.kinds[position] === 25 /* 'bridged' */) { skip(25 /* 'bridged' */);
+if (tokenKinds[position] === 8 /* '+' */) { conductor = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { conductor = keyword(10 /* '-' */, '-'); } else { stop(); }
+if (tokenKinds[position] === 25 /* 'bridged' */) { skip(25 /* 'bridged' */);
 bridge = readQuantity(); }
-  return { type: 'Breaks', start, end: input.ends[position - 1] ?? 0, conductor, bridge };
+  return { type: 'Breaks', start, end: endBefore(position), conductor, bridge };
 }
 
 function readAcross(): Across {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let across = false;
   let through: Quantity | undefined;
   keyword(16 /* 'across' */, 'across'); across = true;
-if (input.kinds[position] === 91 /* 'through' */) { skip(91 /* 'through' */);
+if (tokenKinds[position] === 91 /* 'through' */) { skip(91 /* 'through' */);
 through = readQuantity(); }
-  return { type: 'Across', start, end: input.ends[position - 1] ?? 0, across, through };
+  return { type: 'Across', start, end: endBefore(position), across, through };
 }
 
 function readLandingReference(): LandingReference {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let node: Name | undefined;
   let port: Name | undefined;
   node = readName();
-if (input.kinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
+if (tokenKinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
 port = readName(); }
-  return { type: 'LandingReference', start, end: input.ends[position - 1] ?? 0, node, port };
+  return { type: 'LandingReference', start, end: endBefore(position), node, port };
 }
 
 function readBusShield(): BusShield {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let at: LandingReference | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
@@ -1389,114 +1412,114 @@ function readBusShield(): BusShield {
 skip(44 /* 'earthed' */);
 skip(19 /* 'at' */);
 at = readLandingReference();
-if (input.kinds[position] === 91 /* 'through' */) { skip(91 /* 'through' */);
+if (tokenKinds[position] === 91 /* 'through' */) { skip(91 /* 'through' */);
 resistance = readQuantity();
-if (input.kinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
+if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); } }
-  return { type: 'BusShield', start, end: input.ends[position - 1] ?? 0, at, resistance, capacitance };
+  return { type: 'BusShield', start, end: endBefore(position), at, resistance, capacitance };
 }
 
 function readBusBias(): BusBias {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let at: LandingReference | undefined;
   let switched = false;
   let resistors: BiasResistors | undefined;
   skip(23 /* 'bias' */);
 skip(19 /* 'at' */);
 at = readLandingReference();
-if (input.kinds[position] === 86 /* 'switch' */) { keyword(86 /* 'switch' */, 'switch'); switched = true; } else if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */ || input.kinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
-  return { type: 'BusBias', start, end: input.ends[position - 1] ?? 0, at, switched, resistors };
+if (tokenKinds[position] === 86 /* 'switch' */) { keyword(86 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
+  return { type: 'BusBias', start, end: endBefore(position), at, switched, resistors };
 }
 
 function readAmbient(): Ambient {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let temperature: Quantity | undefined;
   skip(18 /* 'ambient' */);
 temperature = readQuantity();
-  return { type: 'Ambient', start, end: input.ends[position - 1] ?? 0, temperature };
+  return { type: 'Ambient', start, end: endBefore(position), temperature };
 }
 
 function readSamplePoint(): SamplePoint {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let point: Quantity | undefined;
   skip(78 /* 'sample' */);
 skip(19 /* 'at' */);
 point = readQuantity();
-  return { type: 'SamplePoint', start, end: input.ends[position - 1] ?? 0, point };
+  return { type: 'SamplePoint', start, end: endBefore(position), point };
 }
 
 function readBusColours(): BusColours {
-  const start = input.starts[position] as number;
-  const colours: (ConductorColour)[] = [];
+  const start = tokenStarts[position]!;
+  let colours: readonly (ConductorColour)[] = none;
   skip(34 /* 'colours' */);
-do { colours.push(readConductorColour()); } while (input.kinds[position] === 8 /* '+' */ || input.kinds[position] === 35 /* 'common' */ || (input.kinds[position] === 10 /* '-' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)) || (input.kinds[position] === 79 /* 'shield' */ && (input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */)));
-  return { type: 'BusColours', start, end: input.ends[position - 1] ?? 0, colours };
+do { colours = added(colours, readConductorColour()); } while (tokenKinds[position] === 8 /* '+' */ || tokenKinds[position] === 35 /* 'common' */ || (tokenKinds[position] === 10 /* '-' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)) || (tokenKinds[position] === 79 /* 'shield' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)));
+  return { type: 'BusColours', start, end: endBefore(position), colours };
 }
 
 function readConductorColour(): ConductorColour {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let colour: Word | undefined;
-  if (input.kinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (input.kinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (input.kinds[position] === 79 /* 'shield' */) { role = keyword(79 /* 'shield' */, 'shield'); } else if (input.kinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
+  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 79 /* 'shield' */) { role = keyword(79 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
 colour = readWord();
-  return { type: 'ConductorColour', start, end: input.ends[position - 1] ?? 0, role, colour };
+  return { type: 'ConductorColour', start, end: endBefore(position), role, colour };
 }
 
 function readName(): Name {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let text: string | undefined;
-  if (input.kinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (input.kinds[position] === 6 /* STRING */) { text = quoted(6 /* STRING */); } else { stop(); }
-  return { type: 'Name', start, end: input.ends[position - 1] ?? 0, text };
+  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 6 /* STRING */) { text = quoted(6 /* STRING */); } else { stop(); }
+  return { type: 'Name', start, end: endBefore(position), text };
 }
 
 function readWord(): Word {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let text: string | undefined;
-  if (input.kinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (input.kinds[position] === 4 /* HYPHENATED */) { text = word(4 /* HYPHENATED */); } else { stop(); }
-  return { type: 'Word', start, end: input.ends[position - 1] ?? 0, text };
+  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 4 /* HYPHENATED */) { text = word(4 /* HYPHENATED */); } else { stop(); }
+  return { type: 'Word', start, end: endBefore(position), text };
 }
 
 function readText(): Text {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let text: string | undefined;
   text = quoted(6 /* STRING */);
-  return { type: 'Text', start, end: input.ends[position - 1] ?? 0, text };
+  return { type: 'Text', start, end: endBefore(position), text };
 }
 
 function readQuantity(): Quantity {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let negative = false;
   let value: number | undefined;
   let unit: Unit | undefined;
   let feet: string | undefined;
-  if (input.kinds[position] === 10 /* '-' */ || input.kinds[position] === 3 /* NUMBER */) { if (input.kinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
+  if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { if (tokenKinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
 value = decimal(3 /* NUMBER */);
-if (input.kinds[position] === 53 /* 'in' */ || input.kinds[position] === 7 /* '%' */ || (input.kinds[position] === 5 /* ID */ && (input.kinds[position + 1] === 13 /* '/' */ || input.kinds[position + 1] === 5 /* ID */ || input.kinds[position + 1] === 4 /* HYPHENATED */ || input.kinds[position + 1] === 100 /* '}' */ || input.kinds[position + 1] === 94 /* 'twisted' */ || input.kinds[position + 1] === 95 /* 'untwisted' */ || input.kinds[position + 1] === 79 /* 'shield' */ || input.kinds[position + 1] === 36 /* 'conductor' */ || input.kinds[position + 1] === 32 /* 'class' */ || input.kinds[position + 1] === 51 /* 'impedance' */ || input.kinds[position + 1] === 29 /* 'capacitance' */ || input.kinds[position + 1] === 96 /* 'velocity' */ || input.kinds[position + 1] === 74 /* 'resistance' */ || input.kinds[position + 1] === 34 /* 'colours' */ || input.kinds[position + 1] === 31 /* 'carries' */ || input.kinds[position + 1] === 30 /* 'capacitor' */ || input.kinds[position + 1] === 56 /* 'load' */ || input.kinds[position + 1] === 90 /* 'terminator' */ || input.kinds[position + 1] === 23 /* 'bias' */ || input.kinds[position + 1] === 73 /* 'reserved' */ || input.kinds[position + 1] === 93 /* 'twin' */ || input.kinds[position + 1] === 63 /* 'normally' */ || input.kinds[position + 1] === 46 /* 'expects' */ || input.kinds[position + 1] === 19 /* 'at' */ || input.kinds[position + 1] === 82 /* 'speaks' */ || input.kinds[position + 1] === 69 /* 'polarity' */ || input.kinds[position + 1] === 17 /* 'address' */ || input.kinds[position + 1] === 71 /* 'rates' */ || input.kinds[position + 1] === 45 /* 'edge' */ || input.kinds[position + 1] === 41 /* 'delay' */ || input.kinds[position + 1] === 85 /* 'supplies' */ || input.kinds[position + 1] === 43 /* 'draws' */ || input.kinds[position + 1] === 72 /* 'reads' */ || input.kinds[position + 1] === 88 /* 'terminals' */ || input.kinds[position + 1] === 92 /* 'to' */ || input.kinds[position + 1] === 80 /* 'source' */ || input.kinds[position + 1] === 9 /* ',' */ || input.kinds[position + 1] === 98 /* 'within' */ || input.kinds[position + 1] === 55 /* 'limit' */ || input.kinds[position + 1] === 15 /* 'above' */ || input.kinds[position + 1] === 21 /* 'below' */ || input.kinds[position + 1] === 37 /* 'contacts' */ || input.kinds[position + 1] === 64 /* 'of' */ || input.kinds[position + 1] === 2 /* FRAMING */ || input.kinds[position + 1] === 66 /* 'on' */ || input.kinds[position + 1] === 99 /* '{' */ || input.kinds[position + 1] === 81 /* 'spare' */ || input.kinds[position + 1] === 22 /* 'beside' */ || input.kinds[position + 1] === 26 /* 'built' */ || input.kinds[position + 1] === 39 /* 'cords' */ || input.kinds[position + 1] === 50 /* 'fuse' */ || input.kinds[position + 1] === 78 /* 'sample' */ || input.kinds[position + 1] === 97 /* 'waive' */ || input.kinds[position + 1] === 87 /* 'tap' */ || input.kinds[position + 1] === 10 /* '-' */ || input.kinds[position + 1] === 3 /* NUMBER */ || input.kinds[position + 1] === 1 /* FEET_AND_INCHES */ || input.kinds[position + 1] === 18 /* 'ambient' */ || input.kinds[position + 1] === 49 /* 'from' */ || input.kinds[position + 1] === 89 /* 'terminate' */ || input.kinds[position + 1] === 86 /* 'switch' */ || input.kinds[position + 1] === 40 /* 'crossed' */ || input.kinds[position + 1] === 24 /* 'breaks' */ || input.kinds[position + 1] === 16 /* 'across' */ || input.kinds[position + 1] === 76 /* 'revision' */))) { unit = readUnit(); } } else if (input.kinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
-  return { type: 'Quantity', start, end: input.ends[position - 1] ?? 0, negative, value, unit, feet };
+if (tokenKinds[position] === 53 /* 'in' */ || tokenKinds[position] === 7 /* '%' */ || (tokenKinds[position] === 5 /* ID */ && (set11[tokenKinds[position + 1]!] === 1))) { unit = readUnit(); } } else if (tokenKinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
+  return { type: 'Quantity', start, end: endBefore(position), negative, value, unit, feet };
 }
 
 function readUnit(): Unit {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let text: string | 'in' | '%' | undefined;
   let per: string | undefined;
-  if (input.kinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (input.kinds[position] === 53 /* 'in' */) { text = keyword(53 /* 'in' */, 'in'); } else if (input.kinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
-if (input.kinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
+  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 53 /* 'in' */) { text = keyword(53 /* 'in' */, 'in'); } else if (tokenKinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
+if (tokenKinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 per = word(5 /* ID */); }
-  return { type: 'Unit', start, end: input.ends[position - 1] ?? 0, text, per };
+  return { type: 'Unit', start, end: endBefore(position), text, per };
 }
 
 function readInteger(): Integer {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let negative = false;
   let value: number | undefined;
-  if (input.kinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
+  if (tokenKinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
 value = decimal(3 /* NUMBER */);
-  return { type: 'Integer', start, end: input.ends[position - 1] ?? 0, negative, value };
+  return { type: 'Integer', start, end: endBefore(position), negative, value };
 }
 
 function readFormat(): Format {
-  const start = input.starts[position] as number;
+  const start = tokenStarts[position]!;
   let text: string | undefined;
   text = word(2 /* FRAMING */);
-  return { type: 'Format', start, end: input.ends[position - 1] ?? 0, text };
+  return { type: 'Format', start, end: endBefore(position), text };
 }

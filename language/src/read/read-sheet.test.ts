@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { readSheetTree } from '../generated/reader.js';
 import { example } from '../testing/example.js';
 import { createReadingServices } from './langium-module.js';
-import { readSheet, sheetOf } from './read-sheet.js';
+import { readSheet } from './read-sheet.js';
+import { sheetOf } from './recovery.js';
 import { scan } from './scanner.js';
 
 const parser = createReadingServices().parser.LangiumParser;

@@ -27,17 +27,29 @@ const identifier = numberOf('ID');
 const quotedText = numberOf('STRING');
 const range = numberOf("'..'");
 
-const keywordNumbers = new Map<string, number>();
+interface Keyword {
+  readonly spelling: string;
+  readonly number: number;
+}
+/** Keywords by first letter and length: most names are told from them by these two, without making a text of them. */
+const longestKeyword = 31;
+const likeness = (first: number, length: number) => first * (longestKeyword + 1) + length;
+const keywordsLike = new Array<readonly Keyword[]>(likeness(128, 0)).fill([]);
+
+const spellings = new Set<string>();
 const signNumbers = new Int32Array(128);
 for (const [token, number] of tokenNumbers) {
   if (!token.startsWith("'")) continue;
-  const keyword = token.slice(1, -1);
-  if (/^\w/.test(keyword)) keywordNumbers.set(keyword, number);
-  else if (keyword.length === 1) signNumbers[keyword.charCodeAt(0)] = number;
+  const spelling = token.slice(1, -1);
+  if (/^\w/.test(spelling)) {
+    spellings.add(spelling);
+    const like = likeness(spelling.charCodeAt(0), spelling.length);
+    keywordsLike[like] = [...keywordsLike[like]!, { spelling, number }];
+  } else if (spelling.length === 1) signNumbers[spelling.charCodeAt(0)] = number;
 }
 
 /** Words that the grammar keeps for itself; as names they are written in quotes. */
-export const keywords: ReadonlySet<string> = new Set(keywordNumbers.keys());
+export const keywords: ReadonlySet<string> = spellings;
 
 /** Classes of ASCII characters; anything else is judged by a regular expression. */
 const enum Class {
@@ -105,7 +117,7 @@ export function scan(text: string): Tokens | undefined {
         at += 2;
         while (isWordPart(text.charCodeAt(at))) at++;
       }
-      if (kind < 0) kind = keywordNumbers.get(text.slice(start, at)) ?? identifier;
+      if (kind < 0) kind = wordNumber(text, start, at);
     } else if (kindOfCharacter === Class.Digit) {
       const special = specialNumber(text, at);
       if (special) [kind, at] = special;
@@ -145,6 +157,15 @@ export function scan(text: string): Tokens | undefined {
     ends[end] = length;
   }
   return { kinds, starts, ends, count };
+}
+
+/** The number of a keyword or, for any other word, that of a name. */
+function wordNumber(text: string, start: number, end: number): number {
+  const length = end - start;
+  if (longestKeyword < length) return identifier;
+  const alike = keywordsLike[likeness(text.charCodeAt(start), length)]!;
+  for (const { spelling, number } of alike) if (text.startsWith(spelling, start)) return number;
+  return identifier;
 }
 
 const isLineEnd = (code: number) => code === 10 || code === 13;

@@ -7,6 +7,19 @@ export function unquote(source: string): string {
   );
 }
 
+/** The number that `text` has between two offsets, as the grammar writes numbers. */
+export function decimalAt(text: string, start: number, end: number): number {
+  // Nearly all are short and whole; those need no text of their own.
+  if (15 < end - start) return Number(text.slice(start, end));
+  let value = 0;
+  for (let at = start; at < end; at++) {
+    const digit = text.charCodeAt(at) - 48;
+    if (digit < 0 || 9 < digit) return Number(text.slice(start, end));
+    value = value * 10 + digit;
+  }
+  return value;
+}
+
 /** A text as it is written in a file; the inverse of {@link unquote}. */
 export function quote(value: string): string {
   const escaped = value

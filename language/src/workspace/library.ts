@@ -24,6 +24,11 @@ export interface Entry {
   source: SourceText | undefined;
 }
 
+interface Closure {
+  readonly files: readonly string[];
+  readonly incomplete: boolean;
+}
+
 export interface Absence {
   readonly problem: string;
   readonly missing: boolean;
@@ -37,7 +42,10 @@ export class Library {
   readonly #continuing = new Set<string>();
   /** Per file that is imported: who imports it; follows #entries. */
   readonly #importers = new Map<string, Set<string>>();
+  /** Answers of {@link closure}, as of #generation. */
+  readonly #closures = new Map<string, Closure>();
   #versions = 0;
+  #generation = 0;
 
   constructor(host: FileHost) {
     this.#host = host;
@@ -64,7 +72,13 @@ export class Library {
     }
   }
 
+  /** Another number after every change of an entry: as long as it is the same, so are all answers. */
+  get generation(): number {
+    return this.#generation;
+  }
+
   drop(file: string): void {
+    this.#changed();
     for (const { target } of this.#entries.get(file)?.imports ?? [])
       if (target !== undefined) this.#importers.get(target)?.delete(file);
     this.#entries.delete(file);
@@ -108,7 +122,16 @@ export class Library {
   }
 
   /** A file and all that it imports, nearest first; incomplete where an import is missing. */
-  closure(file: string): { files: string[]; incomplete: boolean } {
+  closure(file: string): Closure {
+    let closure = this.#closures.get(file);
+    if (!closure) {
+      closure = this.#closureOf(file);
+      this.#closures.set(file, closure);
+    }
+    return closure;
+  }
+
+  #closureOf(file: string): Closure {
     const files: string[] = [];
     let incomplete = false;
     const seen = new Set([file]);
@@ -136,6 +159,11 @@ export class Library {
     return [...seen];
   }
 
+  #changed(): void {
+    this.#generation++;
+    this.#closures.clear();
+  }
+
   #entryOf(file: string, text: string, held: boolean): Entry {
     const source: SourceText = { file, text, ...readSheet(text) };
     const imports = readImports(source, this.#host);
@@ -155,6 +183,7 @@ export class Library {
       source,
     };
     this.#entries.set(file, entry);
+    this.#changed();
     if (stores.some(({ continued }) => continued)) this.#continuing.add(file);
     for (const { target } of imports) {
       if (target === undefined) continue;

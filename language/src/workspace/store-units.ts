@@ -8,6 +8,8 @@ import type { Library } from './library.js';
 
 /** What is known of one store. */
 export interface Unit {
+  /** When the library was last asked whether the versions are still those of the texts. */
+  asOf: number;
   readonly versions: readonly number[];
   /** Let go when its files are released, and built again when asked for. */
   built: BuiltStore | undefined;
@@ -104,13 +106,19 @@ export class StoreUnits {
   }
 
   unit(key: string): Unit | undefined {
+    const { generation } = this.#library;
+    const known = this.#units.get(key);
+    if (known?.asOf === generation) return known;
     const versions = this.versionsOf(this.#filesOf(key));
     if (!versions.length) return undefined;
-    const known = this.#units.get(key);
-    if (known && sameNumbers(known.versions, versions)) return known;
+    if (known && sameNumbers(known.versions, versions)) {
+      known.asOf = generation;
+      return known;
+    }
     const parts = this.partsOf(key);
     const built = buildStore(parts, ruleIds);
     const unit: Unit = {
+      asOf: generation,
       versions,
       built,
       named: built !== undefined,

@@ -8,7 +8,8 @@ export const none: readonly never[] = [];
  * seventeen.
  */
 export function added<T>(list: readonly T[], one: T): readonly T[] {
-  if (list.length < 2) return [...list, one];
+  if (list.length === 0) return [one];
+  if (list.length === 1) return [list[0]!, one];
   (list as T[]).push(one);
   return list;
 }
