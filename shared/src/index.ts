@@ -8,6 +8,7 @@
 export * from './check.js';
 export * from './drawing/index.js';
 export * from './figures/bus-figures.js';
+export * from './figures/kind-figures.js';
 export * from './figures/page/bus-page.js';
 export * from './figures/page/figures-view.js';
 export * from './figures/page/two-wire-views.js';
@@ -22,6 +23,9 @@ export * from './figures/wave-table.js';
 export * from './figures/waves.js';
 export * from './finding.js';
 export * from './known.js';
+export * from './limits/can.js';
+export * from './limits/ethernet.js';
+export * from './limits/free-topology.js';
 export * from './limits/length.js';
 export * from './limits/level.js';
 export * from './limits/limit.js';

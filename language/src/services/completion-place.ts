@@ -1,4 +1,6 @@
 /** What may stand at the cursor, told from the words in front of it: enough even in half-typed statements. */
+import { type BusKind, busKinds, cableClasses } from '@fieldpair/shared';
+
 const tokenPattern =
   /\/\/[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)|"(?:\\.|[^"\\\r\n])*"?|\d+(?:\.\d+)?|[A-Za-z_]\w*(?:-\w+)*|\S/g;
 
@@ -15,6 +17,7 @@ export type Due =
   | { readonly what: 'nothing' | 'cable' | 'device' | 'node' | 'landed' | 'kind' | 'address' | 'rule' }
   | { readonly what: 'port'; readonly node: string }
   | { readonly what: 'revision'; readonly node?: string }
+  | { readonly what: 'rate'; readonly kind: BusKind }
   | { readonly what: 'unit'; readonly units: readonly string[] }
   | { readonly what: 'word'; readonly words: readonly string[] };
 
@@ -59,6 +62,11 @@ function dueAfter(tokens: readonly string[]): Due {
       return { what: 'word', words: ['head', 'node', 'repeater'] };
     case 'polarity':
       return { what: 'word', words: ['required', 'free'] };
+    case 'class':
+      // A supply has a class too, which is a number.
+      return tokens.slice(-8).includes('supplies') ? { what: 'nothing' } : { what: 'word', words: cableClasses };
+    case 'of':
+      return tokens.slice(-5).includes('cords') ? { what: 'cable' } : { what: 'nothing' };
     case 'reads':
       return { what: 'word', words: ['normal', 'alarm', 'fault'] };
     case ':': {
@@ -74,10 +82,16 @@ function dueAfter(tokens: readonly string[]): Due {
     default:
       break;
   }
+  const kind = busKinds.find((one) => one === last);
+  if (kind && second === ':' && declaresBus(tokens)) return { what: 'rate', kind };
   if (/^\d/.test(last)) return unitsAfter(tokens);
   if (/^\d/.test(second) && (third === 'supplies' || third === 'draws')) return { what: 'word', words: ['dc', 'ac'] };
   return { what: 'nothing' };
 }
+
+/** Whether the colon in front of the last word is that of `bus NAME "LABEL" :`. */
+const declaresBus = (tokens: readonly string[]): boolean =>
+  tokens.at(-4) === 'bus' || (tokens.at(-5) === 'bus' && tokens.at(-3)?.startsWith('"') === true);
 
 /** The node whose landing or declaration the cursor is in. */
 function nodeBefore(tokens: readonly string[]): string | undefined {
@@ -95,7 +109,7 @@ const unitsByWord: ReadonlyMap<string, readonly string[]> = new Map([
   ['impedance', ['ohm']],
   ['capacitance', ['pF/ft', 'pF/m', 'nF/km', 'pF']],
   ['velocity', ['%']],
-  ['resistance', ['ohm/km', 'ohm/kft', 'ohm/m']],
+  ['resistance', ['ohm/km', 'ohm/kft', 'ohm/m', 'kohm', 'ohm']],
   ['resistor', ['ohm', 'kohm']],
   ['terminator', ['ohm']],
   ['bias', ['ohm', 'kohm']],
@@ -103,6 +117,9 @@ const unitsByWord: ReadonlyMap<string, readonly string[]> = new Map([
   ['source', ['V']],
   ['rates', ['bit/s', 'kbit/s']],
   ['edge', ['ns', 'us']],
+  ['delay', ['ns', 'us']],
+  ['sample', ['%']],
+  ['cords', lengths],
   ['ambient', ['degC', 'degF']],
   ['built', lengths],
   ['carries', ['A', 'mA']],
@@ -119,6 +136,8 @@ const withoutUnit = new Set(['address', 'class', 'load', 'pairs', 'kind', 'bus',
 
 function unitsAfter(tokens: readonly string[]): Due {
   const word = statementOf(tokens);
+  if (word === 'bus' && ['can', 'ethernet'].includes(tokens.at(-2) ?? ''))
+    return { what: 'unit', units: ['kbit/s', 'Mbit/s', 'bit/s'] };
   if (word !== undefined && withoutUnit.has(word)) return { what: 'nothing' };
   return { what: 'unit', units: (word === undefined ? undefined : unitsByWord.get(word)) ?? lengths };
 }
@@ -131,7 +150,7 @@ function statementOf(tokens: readonly string[]): string | undefined {
   if (before === 'above' || before === 'below') {
     return tokens.findLast((token) => token === 'reads' || token === 'draws') === 'reads' ? 'reads' : 'supplies';
   }
-  if (before === 'through') return tokens.at(-3) === 'across' ? 'bridged' : undefined;
+  if (before === 'through') return 'bridged';
   for (let at = tokens.length - 2; at >= 0 && tokens.length - at < 14; at--) {
     const token = tokens[at] as string;
     if (unitsByWord.has(token) || withoutUnit.has(token) || token === 'speaks') {

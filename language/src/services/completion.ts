@@ -2,7 +2,16 @@
  * Completion: keywords by the grammar, through Langium; names, addresses, units and words by what is in scope.
  */
 
-import { busKinds, portServes, ruleIds, type StoreNode, servingPorts } from '@fieldpair/shared';
+import {
+  type BusKind,
+  busKinds,
+  canRates,
+  ethernetRates,
+  portServes,
+  ruleIds,
+  type StoreNode,
+  servingPorts,
+} from '@fieldpair/shared';
 import type { LangiumDocument } from 'langium';
 import { DefaultCompletionProvider, type LangiumServices } from 'langium/lsp';
 import {
@@ -108,6 +117,8 @@ function offersFor(desk: Desk, file: string, offset: number, due: Due): Offer[] 
     }
     case 'kind':
       return plain(busKinds, CompletionItemKind.EnumMember);
+    case 'rate':
+      return plain(rateOffers[due.kind] ?? []);
     case 'address':
       return addressOffers(inside, offset);
     case 'unit':
@@ -118,6 +129,18 @@ function offersFor(desk: Desk, file: string, offset: number, due: Due): Offer[] 
       return plain(due.words, CompletionItemKind.EnumMember);
   }
 }
+
+const shortRate = (rate: number) => (rate < 1e6 ? `${rate / 1e3} kbit/s` : `${rate / 1e6} Mbit/s`);
+const serialRates = [9600, 19_200, 38_400, 57_600, 115_200];
+
+/** Rates as they are written, by kind; the usual one first where there is one. */
+const rateOffers: Readonly<Partial<Record<BusKind, readonly string[]>>> = {
+  rs485: serialRates.map(String),
+  'modbus-rtu': [19_200, ...serialRates.filter((rate) => rate !== 19_200)].map((rate) => `${rate} 8E1`),
+  'bacnet-mstp': [38_400, 9600, 19_200, 57_600, 76_800, 115_200].map(String),
+  can: canRates.map(shortRate),
+  ethernet: ethernetRates.map(shortRate),
+};
 
 /** Nodes that are not landed yet come first: most landings are new ones. */
 function nodeOffers(desk: Desk, file: string, inside: BusInStore | undefined): Offer[] {

@@ -5,6 +5,7 @@ import {
   type BusStudy,
   endsText,
   formatAmperes,
+  hasEnds,
   isUnknown,
   kindText,
   type Landing,
@@ -12,6 +13,7 @@ import {
   type LandingIndex,
   ohms,
   ohmsText,
+  originOf,
   type Run,
   rs485Kinds,
   secondsText,
@@ -31,8 +33,13 @@ export function runFacts(study: BusStudy, run: Run): string[] {
   const facts = [`**${study.lengthText(run.length)}** ${what} from ${nameOf(run.from)} to ${nameOf(run.to)}${cable}`];
   const rows: string[] = [];
   if (run.built) rows.push(`built ${study.lengthText(run.length)}, planned ${study.lengthText(run.planned)}`);
+  if (run.cords) {
+    const of = run.cords.cable ? ` of ${literal(run.cords.cable.name)}` : '';
+    rows.push(`cords at its ends: ${study.lengthText(run.cords.length)}${of}`);
+  }
   const distance = run.to === undefined || run.spare ? undefined : shape.distance[run.to];
-  if (distance !== undefined) rows.push(`along the cable from ${nameOf(0)}: ${study.lengthText(distance)}`);
+  if (distance !== undefined)
+    rows.push(`along the cable from ${nameOf(originOf(shape, run.from))}: ${study.lengthText(distance)}`);
   const one = study.runResistance(run);
   const both = isUnknown(one)
     ? one
@@ -61,8 +68,10 @@ export function landingFacts(study: BusStudy, landing: Landing): string[] {
   if (landing.address) rows.push(`address ${landing.address.value}`);
   const distance = shape.distance[index];
   if (distance !== undefined)
-    rows.push(`along the cable from ${literal(bus.landings[0]?.name ?? '')}: ${study.lengthText(distance)}`);
-  if (shape.ends?.includes(index)) rows.push('an end of the bus');
+    rows.push(
+      `along the cable from ${literal(bus.landings[originOf(shape, index)]?.name ?? '')}: ${study.lengthText(distance)}`,
+    );
+  if (hasEnds(study) && shape.ends?.includes(index)) rows.push('an end of the bus');
   const neighbours = landing.runs.flatMap((one) => {
     const run = bus.runs[one];
     const other = run && (run.from === index ? run.to : run.from);
@@ -72,18 +81,16 @@ export function landingFacts(study: BusStudy, landing: Landing): string[] {
   if (neighbours.length) rows.push(`beside it: ${neighbours.join(', ')}`);
   const terminations = terminationText(landing);
   if (terminations !== undefined) rows.push(`terminated: ${terminations}`);
-  if (bus.kind && rs485Kinds.has(bus.kind)) {
-    const { [index]: meter } = study.meter;
-    if (meter) rows.push(`meter across the pair, unpowered: ${ohmsText(meter)}`);
-    const { [index]: idle } = study.idle;
-    if (idle) rows.push(`idle level: ${voltsText(idle)}`);
-    const { [index]: driven } = study.driven;
-    if (driven) rows.push(`level that the head drives: ${voltsText(driven)}`);
-  }
-  if (isTwoWire(bus)) {
+  if (!isRs485(bus)) {
     rows.push(...viewOf(bus.kind).columns.flatMap((column) => columnRow(study, landing, column)));
     return [...lines, list(rows)];
   }
+  const { [index]: meter } = study.meter;
+  if (meter) rows.push(`meter across the pair, unpowered: ${ohmsText(meter)}`);
+  const { [index]: idle } = study.idle;
+  if (idle) rows.push(`idle level: ${voltsText(idle)}`);
+  const { [index]: driven } = study.driven;
+  if (driven) rows.push(`level that the head drives: ${voltsText(driven)}`);
   const delay = study.delay[index];
   if (delay !== undefined) rows.push(`delay from ${literal(bus.landings[0]?.name ?? '')}: ${secondsText(delay)}`);
   return [...lines, list(rows)];
@@ -95,21 +102,17 @@ export function busFacts(study: BusStudy): string[] {
     kindText(study),
     `${study.lengthText(study.length)} of cable, ${bus.landings.length} ${bus.landings.length === 1 ? 'landing' : 'landings'}`,
     literal(endsText(study)),
-    `loop resistance between the ends: ${ohmsText(study.loopResistance)}`,
   ];
   if (bus.cable) rows.push(`on ${literal(bus.cable.name)}`);
-  if (isTwoWire(bus)) {
-    rows.push(
-      ...viewOf(bus.kind)
-        .facts(study)
-        .map(([name, value]) => `${literal(name)}: ${literal(value)}`),
-    );
-  }
+  if (isRs485(bus)) rows.push(`loop resistance between the ends: ${ohmsText(study.loopResistance)}`);
+  else for (const [name, value] of viewOf(bus.kind).facts(study)) rows.push(`${literal(name)}: ${literal(value)}`);
   const limits = summary(study).map(
     ({ what, value, limit, document }) => `${what}: ${literal(value)}, ${limit} (${literal(document)})`,
   );
   return [...documented('bus', bus), list(rows), ...(limits.length ? ['Against its limits:', list(limits)] : [])];
 }
+
+const isRs485 = ({ kind }: Bus): boolean => kind !== undefined && rs485Kinds.has(kind);
 
 /** Supplies and loops carry no signal: no wave travels on them, and their levels are other ones. */
 const isTwoWire = ({ kind }: Bus): boolean => kind === 'supply' || kind === 'contact-loop';

@@ -4,6 +4,7 @@ import {
   type Device,
   formatAmperes,
   formatOhms,
+  formatSeconds,
   formatSignificant,
   loadText,
   type Port,
@@ -29,8 +30,10 @@ export function cableFacts(cable: Cable): string[] {
   if (cable.gauge !== undefined) facts.push(`${cable.gauge < 1 ? '0'.repeat(1 - cable.gauge) : cable.gauge} AWG`);
   if (cable.area !== undefined) facts.push(`${formatSignificant(cable.area * 1e6)} mm2`);
   if (cable.stranding) facts.push(cable.stranding);
+  if (cable.insulation) facts.push(`${cable.insulation} insulation`);
   if (cable.pairs !== undefined) facts.push(cable.pairs === 0 ? 'untwisted' : `twisted pairs: ${cable.pairs}`);
   if (cable.shield) facts.push(cable.shield === 'none' ? 'no shield' : `${cable.shield} shield`);
+  if (cable.class) facts.push(`class ${cable.class}`);
   if (cable.impedance !== undefined) facts.push(`impedance ${formatOhms(cable.impedance)}`);
   if (cable.capacitance !== undefined) facts.push(`${formatSignificant(cable.capacitance * 1e12)} pF/m`);
   if (cable.velocity !== undefined) facts.push(`velocity ${formatSignificant(cable.velocity * 100)} %`);
@@ -69,6 +72,8 @@ function portLine(port: Port): string {
   const marked = terminals.filter((one) => one !== undefined);
   if (marked.length) facts.push(`terminals ${literal(marked.join(', '))}`);
   if (port.unitLoad !== undefined) facts.push(`load ${formatSignificant(port.unitLoad)}`);
+  if (port.resistance !== undefined) facts.push(`resistance ${formatOhms(port.resistance)}`);
+  if (port.delay !== undefined) facts.push(`delay ${formatSeconds(port.delay)}`);
   if (port.terminator) facts.push(`terminator ${formatOhms(port.terminator.resistance)} (${port.terminator.mode})`);
   if (port.address) facts.push(`address by ${port.address.means}, ${port.address.low} to ${port.address.high}`);
   if (port.reserved) {

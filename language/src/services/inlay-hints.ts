@@ -1,5 +1,5 @@
 /** Inlay hints: how far along the cable a landing is, which landings are the ends, which addresses are left out. */
-import { type BusStudy, formatOhms, formatVolts, isUnknown, type Landing } from '@fieldpair/shared';
+import { type BusStudy, formatOhms, formatVolts, hasEnds, isUnknown, type Landing, originOf } from '@fieldpair/shared';
 import type { InlayHint, Range } from 'vscode-languageserver';
 import type { Desk } from './desk.js';
 
@@ -16,7 +16,6 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
   for (const one of desk.busesIn(file)) {
     const study = desk.studyOf(one);
     const gaps = wanted.addressGaps ? addressGaps(study) : new Map<Landing, string>();
-    const origin = one.bus.landings[0]?.name ?? '';
     for (const landing of one.bus.landings) {
       const visit = landing.visits[0];
       if (!visit || visit.place.file !== file) continue;
@@ -29,15 +28,16 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
         );
       }
       const distance = study.shape.distance[landing.index];
-      if (wanted.distance && distance !== undefined && landing.index !== 0) {
+      const origin = originOf(study.shape, landing.index);
+      if (wanted.distance && distance !== undefined && landing.index !== origin) {
         const figure = landingFigure(study, landing);
         add(
           visit.place.end,
           [study.lengthText(distance), ...(figure ? [figure.text] : [])].join(', '),
-          `Along the cable from ${origin}${figure ? `; ${figure.meaning}` : ''}`,
+          `Along the cable from ${one.bus.landings[origin]?.name ?? ''}${figure ? `; ${figure.meaning}` : ''}`,
         );
       }
-      if (wanted.ends && one.bus.kind !== 'supply' && study.shape.ends?.includes(landing.index))
+      if (wanted.ends && hasEnds(study) && study.shape.ends?.includes(landing.index))
         add(visit.place.end, 'END', `An end of bus ${one.bus.name}`);
     }
   }

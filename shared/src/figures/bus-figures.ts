@@ -7,6 +7,7 @@
 import type { LandingIndex } from '../network.js';
 import { gapBetweenFrames, gapWithinFrame, pollCycle, usualPoll } from '../physics/modbus.js';
 import { tokenCycle } from '../physics/mstp.js';
+import { type KindFigures, kindFigures } from './kind-figures.js';
 import {
   numberWhenKnown,
   type RangeFigure,
@@ -52,7 +53,7 @@ export interface TokenFigures {
   readonly token_cycle_s: number;
 }
 
-export interface BusFigures {
+export interface BusFigures extends KindFigures {
   readonly bus: string;
   readonly kind: string | null;
   readonly length_m: number;
@@ -87,6 +88,7 @@ export function busFigures(study: BusStudy): BusFigures {
     ends: shape.ends ? ([nameOf(shape.ends[0]), nameOf(shape.ends[1])] as const) : null,
     bit_time_s: numberWhenKnown(study.bitTime, 'bit_time_s', why),
     ...protocolFigures(study),
+    ...kindFigures(study),
     ...twoWireFigures(study),
     landings: bus.landings.map(({ index }) => landingFigures(study, index)),
     ...reasonsOf(why),

@@ -2,8 +2,10 @@
  * The links of an Ethernet bus: each run is one, and runs that meet at a splice with no third one (a coupler, a panel)
  * are parts of the same.
  */
+import { isUnknown, type Known, type Range } from '../known.js';
 import type { Bus, LandingIndex, Run } from '../network.js';
-import { type Metres, metres } from '../quantity.js';
+import { type Metres, metres, type Ohms, type Seconds, seconds } from '../quantity.js';
+import type { BusStudy } from './study.js';
 import { across, joins } from './walk.js';
 
 export interface Link {
@@ -53,4 +55,28 @@ function follow(bus: Bus, first: Run, start: LandingIndex, taken: Uint8Array): {
     end = across(run, end);
     last = run;
   }
+}
+
+/** Out and back through one pair of the fixed cable of a link, its cords aside. */
+export function linkResistance(study: BusStudy, link: Link): Known<Range<Ohms>> {
+  let [nominal, low, high] = [0, 0, 0];
+  for (const run of link.runs) {
+    const resistance = study.runResistance(run);
+    if (isUnknown(resistance)) return resistance;
+    nominal += 2 * resistance.nominal;
+    low += 2 * resistance.low;
+    high += 2 * resistance.high;
+  }
+  return { nominal, low, high } as Range<Ohms>;
+}
+
+/** What the wave takes through the fixed cable of a link, its cords aside. */
+export function linkDelay(study: BusStudy, link: Link): Known<Seconds> {
+  let total = 0;
+  for (const run of link.runs) {
+    const delay = study.runDelay(run);
+    if (isUnknown(delay)) return delay;
+    total += delay;
+  }
+  return seconds(total);
 }

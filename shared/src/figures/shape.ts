@@ -116,3 +116,7 @@ function trunkBetween(
   const second = wayBack(ends[1]);
   return [...first, ...second.slice(0, -1).reverse()];
 }
+
+/** Where the distance of a landing counts from: where its piece of the bus starts. */
+export const originOf = ({ components, componentOf }: Shape, landing: LandingIndex): LandingIndex =>
+  components[componentOf[landing]!]![0]!;

@@ -3,7 +3,7 @@
  * -0.8 mA at -7 V), not across the pair, where it looks like 24 kohm.
  */
 import { type Known, listed } from '../known.js';
-import type { Bus, BusKind, Landing, LandingIndex } from '../network.js';
+import { type Bus, type BusKind, type Landing, type LandingIndex, rs485Kinds } from '../network.js';
 import { type Ohms, ohms, type Ratio, ratio } from '../quantity.js';
 import { inputOf } from './can.js';
 import { conductanceOf } from './nodal.js';
@@ -38,6 +38,7 @@ export function portConductance(kind: BusKind | undefined, landing: Landing): Po
 
 /** Sum of the unit loads of all ports of a bus, islands too. */
 export function unitLoadsOf(bus: Bus): Known<Ratio> {
+  if (bus.kind !== undefined && !rs485Kinds.has(bus.kind)) return { unknown: 'unit loads: they are of RS-485 alone' };
   let sum = 0;
   for (const landing of bus.landings) {
     const load = landingLoad(landing);

@@ -4,7 +4,7 @@ import { plainLine, tableLines, wrapped } from '../../plain-text.js';
 import { formatNumber } from '../../quantity.js';
 import { type BusStudy, isUnknown } from '../study.js';
 import { summary } from '../summary.js';
-import type { LandingColumn } from './figures-view.js';
+import type { FiguresView } from './figures-view.js';
 import { viewOf } from './view.js';
 import { endsText, kindText } from './words.js';
 
@@ -33,7 +33,7 @@ export function busPage(study: BusStudy): BusPage {
   const label = bus.label === undefined ? '' : `: ${bus.label}`;
   return {
     heading: plainLine(`${store.name}, bus ${bus.name}${label}`),
-    lines: [...tableLines(clean(facts)), ...limitLines(study), ...landingLines(study, view.columns)],
+    lines: [...tableLines(clean(facts)), ...limitLines(study), ...landingLines(study, view)],
   };
 }
 
@@ -50,7 +50,7 @@ function limitLines(study: BusStudy): string[] {
 }
 
 /** A row for each landing. A column that is unknown everywhere is left out; why is told below in any case. */
-function landingLines(study: BusStudy, columns: readonly LandingColumn[]): string[] {
+function landingLines(study: BusStudy, { columns, start = 'the first landing' }: FiguresView): string[] {
   const { bus, shape } = study;
   const reasons = new Map<string, Set<string>>();
   const shown: { readonly title: string; readonly cells: readonly string[] }[] = [];
@@ -71,7 +71,7 @@ function landingLines(study: BusStudy, columns: readonly LandingColumn[]): strin
   const heads = ['landing', 'address', 'distance', ...shown.map(({ title }) => title)];
   const unknown = [...reasons].map(([reason, titles]) => `${[...titles].join(', ')} unknown: ${reason}`);
   const meanings = [
-    'distance: along the cable from the first landing',
+    `distance: along the cable from ${start}`,
     ...columns.flatMap(({ title, meaning }) =>
       meaning !== undefined && shown.some((column) => column.title === title) ? [`${title}: ${meaning}`] : [],
     ),

@@ -8,15 +8,10 @@ import { pollCycle, usualPoll } from '../../physics/modbus.js';
 import { tokenCycle } from '../../physics/mstp.js';
 import { formatSeconds, type Seconds } from '../../quantity.js';
 import type { BusStudy } from '../study.js';
-import { type Fact, type FiguresView, type LandingColumn, shown } from './figures-view.js';
+import { delayColumn, type Fact, type FiguresView, shown } from './figures-view.js';
+import { canView, linkView, segmentView } from './other-views.js';
 import { contactLoopView, supplyView } from './two-wire-views.js';
-import { ohmsText, secondsText, voltsText } from './words.js';
-
-const delay: LandingColumn = {
-  title: 'delay',
-  meaning: 'what the wave takes from the first landing',
-  cell: (study, { index }) => shown(study.delay[index]!, secondsText),
-};
+import { ohmsText, voltsText } from './words.js';
 
 /** The pair of an RS-485 bus. */
 const pair: FiguresView = {
@@ -37,14 +32,14 @@ const pair: FiguresView = {
       meaning: 'the same while the head drives against the bias with the least that a driver must give',
       cell: (study, { index }) => shown(study.driven[index]!, voltsText),
     },
-    delay,
+    delayColumn,
   ],
 };
 
-/** Any other kind: what its cable alone tells. */
+/** A kind that nobody knows: what its cable alone tells. */
 const cableAlone: FiguresView = {
   facts: (study) => [['loop resistance', ohmsText(study.loopResistance)]],
-  columns: [delay],
+  columns: [delayColumn],
 };
 
 const views: Readonly<Partial<Record<BusKind, FiguresView>>> = {
@@ -52,6 +47,9 @@ const views: Readonly<Partial<Record<BusKind, FiguresView>>> = {
   'modbus-rtu': pair,
   'bacnet-mstp': pair,
   'peer-485': pair,
+  can: canView,
+  'free-topology': segmentView,
+  ethernet: linkView,
   'contact-loop': contactLoopView,
   supply: supplyView,
 };

@@ -1,4 +1,6 @@
 /** Figures as people read them, the same in hovers, on the page of figures and in the terminal. */
+import { listed } from '../../known.js';
+import { segmentForm } from '../../limits/free-topology.js';
 import type { SupplyForm } from '../../network.js';
 import {
   type Amperes,
@@ -42,11 +44,29 @@ export function kindText({ bus }: BusStudy): string {
   return `${bus.kind ?? 'unknown kind'}${rate}${format}`;
 }
 
+/** Whether it means something to be an end of this bus: not on a free segment, on links or on a supply. */
+export const hasEnds = (study: BusStudy): boolean =>
+  study.bus.kind !== 'ethernet' &&
+  study.bus.kind !== 'supply' &&
+  (study.bus.kind !== 'free-topology' || segmentForm(study) === 'bus');
+
 /** `ends at head.field2 and caseA2`, or what the bus is instead of a plain chain. */
-export function endsText({ bus, shape }: BusStudy): string {
+export function endsText(study: BusStudy): string {
+  const { bus, shape } = study;
+  if (bus.kind === 'ethernet') return counted(study.links.length, 'link', 'links');
+  if (bus.kind === 'free-topology' && segmentForm(study) === 'free') return freeText(study);
   const names = shape.ends?.map((end) => bus.landings[end]!.name);
   if (names) return `ends at ${names.join(' and ')}`;
   if (shape.components.length > 1) return `in ${shape.components.length} separate pieces`;
   if (shape.closing.length) return 'a ring, without ends';
   return shape.branches.length ? 'branched, without two plain ends' : 'one landing, without ends';
 }
+
+/** A segment of free topology has no ends that would matter. */
+function freeText({ bus, shape }: BusStudy): string {
+  const terminated = bus.landings.filter(({ terminations }) => terminations.length > 0).map(({ name }) => name);
+  const pieces = shape.components.length > 1 ? `, in ${shape.components.length} separate pieces` : '';
+  return `free form, ${terminated.length > 0 ? `terminated at ${listed(terminated)}` : 'without a terminator'}${pieces}`;
+}
+
+const counted = (count: number, one: string, several: string) => `${count} ${count === 1 ? one : several}`;
