@@ -9,8 +9,8 @@ export interface Outward {
   readonly parents: readonly number[];
   /** Per landing: the run by which it is reached. */
   readonly arrivals: readonly (RunIndex | undefined)[];
-  /** A run that closes a ring, if any does. */
-  readonly closing?: RunIndex;
+  /** Some landing can be reached in two ways. */
+  readonly ring: boolean;
 }
 
 /** Breadth first, in the order of the text. */
@@ -20,14 +20,14 @@ export function outwardFrom(bus: Bus, root: LandingIndex): Outward {
   const parents = new Array<number>(bus.landings.length).fill(-1);
   const arrivals = new Array<RunIndex | undefined>(bus.landings.length).fill(undefined);
   const reached = new Set(order);
-  const closing: RunIndex[] = [];
+  let ring = false;
   for (const landing of order) {
     for (let slot = incidence.starts[landing]!; slot < incidence.starts[landing + 1]!; slot++) {
       const run = incidence.runs[slot]!;
       if (arrivals[landing] === run) continue;
       const next = across(bus.runs[run]!, landing);
       if (reached.has(next)) {
-        closing.push(run);
+        ring = true;
         continue;
       }
       reached.add(next);
@@ -36,6 +36,5 @@ export function outwardFrom(bus: Bus, root: LandingIndex): Outward {
       order.push(next);
     }
   }
-  const last = closing.reduce((latest, run) => Math.max(latest, run), -1);
-  return { order, parents, arrivals, ...(last !== -1 && { closing: last }) };
+  return { order, parents, arrivals, ring };
 }

@@ -1,7 +1,7 @@
 /** Supplies and contact loops against their limits, line by line. */
 import type { Limit } from '../limits/limit.js';
 import { dropAdvice } from '../limits/power.js';
-import type { Device } from '../network.js';
+import type { Device, Landing } from '../network.js';
 import type { Feed } from '../physics/supply.js';
 import { formatAmperes, formatNumber, formatOhms, formatVolts, formatWatts, type Volts } from '../quantity.js';
 import { powerUnit } from './page/words.js';
@@ -60,15 +60,20 @@ function leastLine({ supply }: BusStudy, { loads }: Feed): SummaryLine[] {
   return tightest ? [tightest.line] : [];
 }
 
+export interface Drop {
+  readonly share: number;
+  readonly landing: Landing;
+}
+
 /** The largest share of a source's voltage that is lost on the way to a load, by stated values. */
-export function largestDrop({ supply }: BusStudy, { loads, source }: Feed): { share: number; at: string } | undefined {
+export function largestDrop({ supply }: BusStudy, { loads, source }: Feed): Drop | undefined {
   if (isUnknown(supply)) return undefined;
-  let most: { share: number; at: string } | undefined;
+  let most: Drop | undefined;
   for (const { landing } of loads) {
     const level: Range<Volts> | { unknown: string } = supply.volts[landing.index]!;
     if (isUnknown(level)) return undefined;
     const share = (source.voltage - level.nominal) / source.voltage;
-    if (!most || most.share < share) most = { share, at: landing.name };
+    if (!most || most.share < share) most = { share, landing };
   }
   return most;
 }
@@ -79,7 +84,7 @@ function dropLine(study: BusStudy, feed: Feed): SummaryLine[] {
   return [
     {
       ...sourceOf(dropAdvice),
-      what: `drop at ${drop.at}`,
+      what: `drop at ${drop.landing.name}`,
       value: `${formatNumber(drop.share * 100, 1)} %`,
       limit: `at most ${formatNumber(dropAdvice.value * 100)} % by advice`,
       share: drop.share / dropAdvice.value,

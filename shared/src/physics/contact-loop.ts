@@ -70,7 +70,7 @@ export function contactLoopOf(bus: Bus, runResistance: (run: Run) => Known<Range
   if (isUnknown(input)) return input;
   const facts = input.port!.input!;
   const tree = outwardFrom(bus, input.index);
-  if (tree.closing !== undefined) return { unknown: 'the resistances of a ring: one run of it must be left out' };
+  if (tree.ring) return { unknown: 'the resistances of a ring: one run of it must be left out' };
   const contacts: LandedContact[] = [];
   for (const index of tree.order) {
     const landing = bus.landings[index]!;

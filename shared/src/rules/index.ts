@@ -3,9 +3,11 @@ import { addressRules } from './address/index.js';
 import { endsRules } from './ends/index.js';
 import { linkRules } from './links/index.js';
 import { loadRules } from './load/index.js';
+import { loopRules } from './loop/index.js';
 import { pairRules } from './pair/index.js';
 import type { Rule } from './rule.js';
 import { shapeRules } from './shape/index.js';
+import { supplyRules } from './supply/index.js';
 import { textRules } from './text/index.js';
 
 export const rules: readonly Rule[] = [
@@ -14,6 +16,8 @@ export const rules: readonly Rule[] = [
   ...pairRules,
   ...loadRules,
   ...linkRules,
+  ...loopRules,
+  ...supplyRules,
   ...addressRules,
   ...textRules,
 ];

@@ -6,7 +6,7 @@ export const polarityCrossed: BusRule = {
   id: 'polarity-crossed',
   scope: 'bus',
   severity: 'error',
-  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can', 'contact-loop', 'supply'],
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can'],
   explanation: {
     what: 'The two wires of the pair are swapped at a landing.',
     why:
@@ -32,7 +32,7 @@ ${soundRemarks}`),
   check({ bus }, report) {
     for (const landing of bus.landings) {
       const { crossed, name, index } = landing;
-      const weight = crossed && weightAt(landing, bus.kind === 'free-topology' || bus.kind === 'contact-loop');
+      const weight = crossed && weightAt(landing, bus.kind === 'free-topology');
       if (!crossed || !weight) continue;
       const terminals = landing.port?.terminals;
       const wires =
