@@ -1,10 +1,10 @@
-import type { Fix } from '../../finding.js';
 import { type CableNeeds, cableNeeds } from '../../limits/cable.js';
-import type { Bus, Cable, Run, Store } from '../../network.js';
+import type { Cable } from '../../network.js';
 import type { BusRule } from '../rule.js';
 import { cableFaults } from './cable-faults.js';
-import { cablePlaceOf, isPartlyShielded, isShielded, mainCable, recable } from './cables.js';
-import { exampleBoard, exampleHead, exampleStore, soundFile } from './example.js';
+import { cablePlaceOf, isPartlyShielded, isShielded } from './cables.js';
+import { exampleBoard, exampleCable, exampleHead, exampleStore, soundFile } from './example.js';
+import { pullFixes } from './pull-on.js';
 
 export const cableUnsuited: BusRule = {
   id: 'cable-unsuited',
@@ -29,7 +29,7 @@ export const cableUnsuited: BusRule = {
   shield none
   colours white, blue
 }
-${exampleHead}${exampleBoard}${exampleStore(
+${exampleCable}${exampleHead}${exampleBoard}${exampleStore(
   `from head : SiteHead terminate switch
 38 ft to caseA1 : CaseBoard address 11
 22 ft to caseA2 : CaseBoard address 12 terminate resistor 120 ohm
@@ -48,7 +48,7 @@ colours + white - blue`,
     since: '0.1.0',
   },
   check(study, report) {
-    const { store, bus, runsByCable } = study;
+    const { bus, runsByCable } = study;
     const needs = bus.kind && cableNeeds[bus.kind];
     if (!needs) return;
     const rate = bus.rate?.value;
@@ -69,35 +69,16 @@ colours + white - blue`,
             .map(({ place }) => ({ message: `this run is on ${cable.name} too`, place })),
         ],
         at: cable.name,
-        fixes: () => fixesOf(store, bus, needs, cable, runs),
+        fixes: () => pullFixes(study, cable, runs, (other) => isSuited(needs, other, rate)),
       });
     }
   },
 };
 
-/** The whole bus goes on another cable where all of it runs on this one; else these runs go on the main cable. */
-function fixesOf(store: Store, bus: Bus, needs: CableNeeds, cable: Cable, runs: readonly Run[]): Fix[] {
-  const suited = suitedCables(store, needs, cable, bus.rate?.value);
-  if (cable === bus.cable && bus.runs.every((run) => run.cable === cable)) {
-    return suited.map(({ name }) => ({
-      title: `Pull bus ${bus.name} on ${name}`,
-      safe: false,
-      edits: [{ kind: 'set-bus-cable', bus: bus.index, cable: name }],
-    }));
-  }
-  const main = mainCable(bus);
-  return (main && suited.includes(main) ? [main] : suited).map((other) => recable(bus, runs, other));
-}
-
-/** Other cables of the store that this kind of bus could run on, shielded ones only where a shield is due. */
-function suitedCables(store: Store, needs: CableNeeds, unsuited: Cable, rate: number | undefined): Cable[] {
-  const found = new Set<Cable>();
-  for (const bus of store.buses) {
-    for (const cable of [bus.cable, ...bus.runs.map((run) => run.cable)]) {
-      if (!cable || cable === unsuited || cable.impedance === undefined || !cable.pairs) continue;
-      if (needs.shield !== undefined && !isShielded(cable)) continue;
-      if (!cableFaults(cable, needs, true, rate).length) found.add(cable);
-    }
-  }
-  return [...found].slice(0, 3);
-}
+/** Another cable that this kind of bus could run on, a shielded one where a shield is due. */
+const isSuited = (needs: CableNeeds, cable: Cable, rate: number | undefined): boolean =>
+  cable.impedance !== undefined &&
+  cable.pairs !== undefined &&
+  0 < cable.pairs &&
+  (needs.shield === undefined || isShielded(cable) === true) &&
+  cableFaults(cable, needs, true, rate).length === 0;

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { checkText } from '../../../../language/src/testing/check-text.js';
+import { fixText } from '../../../../language/src/testing/fix-text.js';
 import { conductorShortSupply } from './conductor-short-supply.js';
 import { soundFile } from './example.js';
 
@@ -10,12 +11,21 @@ const { bad } = conductorShortSupply.explanation;
 it('wants a conductor for the common that two devices have a terminal for', () => {
   // Modbus serial line guide V1.02, 3.6: a balanced pair plus a third wire, Common.
   expect(found(bad)[0]?.message).toContain('has 2 conductors and bus chillers needs 3');
-  expect(found(bad.replace('white, blue', 'white, blue, orange'))).toEqual([]);
+  expect(found(bad.replace('white, blue\n', 'white, blue, orange\n'))).toEqual([]);
   expect(found(bad.replaceAll(' common "0V"', ''))).toEqual([]);
 });
 
 it('does not take the drain for the common', () => {
   expect(found(soundFile.replace('shield drain\n', 'shield drain common drain\n'))).toHaveLength(1);
+});
+
+it('is mended by a cable with more, and the colours follow it', () => {
+  const text = bad.replace('white, blue, orange, black', 'red, black, green, yellow');
+  const [finding] = found(text);
+  expect(finding?.fixes().map(({ title }) => title)).toEqual(['Pull bus chillers on ShieldedTwoPair22']);
+  expect(fixText(text, finding!)).toContain('colours + red - black shield drain\n');
+  const bare = text.replace(/shield foil drain(?=[^}]*red)/, 'shield none');
+  expect(found(bare)[0]?.fixes()).toEqual([]);
 });
 
 it('counts pairs of an Ethernet link by its rate', () => {

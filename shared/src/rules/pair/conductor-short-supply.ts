@@ -1,9 +1,13 @@
+import type { BusStudy } from '../../figures/study.js';
+import { cableNeeds } from '../../limits/cable.js';
 import type { Bus, Cable } from '../../network.js';
 import { rs485Kinds } from '../../network.js';
 import { formatNumber } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
-import { cablePlaceOf } from './cables.js';
+import { cableFaults } from './cable-faults.js';
+import { cablePlaceOf, isShielded } from './cables.js';
 import { exampleCable, exampleFile, exampleHead, exampleStore } from './example.js';
+import { pullFixes } from './pull-on.js';
 
 const withCommon = (device: string) => device.replace('shield "SH"', 'shield "SH" common "0V"');
 const boardWithCommon = withCommon(`device CaseBoard {
@@ -41,6 +45,10 @@ export const conductorShortSupply: BusRule = {
       'the common.',
     bad:
       exampleCable +
+      exampleCable
+        .replace('ShieldedPair22', 'ShieldedTwoPair22')
+        .replace('pairs 1', 'pairs 2')
+        .replace('white, blue', 'white, blue, orange, black') +
       withCommon(exampleHead) +
       boardWithCommon +
       exampleStore(statements('colours + white - blue shield drain')),
@@ -55,7 +63,8 @@ export const conductorShortSupply: BusRule = {
     ],
     since: '0.1.0',
   },
-  check({ bus, runsByCable }, report) {
+  check(study, report) {
+    const { bus, runsByCable } = study;
     const need = needOf(bus);
     if (!need) return;
     for (const [cable, runs] of runsByCable) {
@@ -69,10 +78,24 @@ export const conductorShortSupply: BusRule = {
           ...(need.place ? [{ message: 'the common is asked for here', place: need.place }] : []),
         ],
         at: cable.name,
+        fixes: () =>
+          pullFixes(
+            study,
+            cable,
+            runs,
+            (other) => need.conductors <= (conductorsOf(other) ?? 0) && replaces(study, cable, other),
+          ),
       });
     }
   },
 };
+
+/** Whether a cable suits the kind of bus, and has a shield where the one that it replaces has. */
+function replaces({ bus }: BusStudy, cable: Cable, other: Cable): boolean {
+  const needs = bus.kind && cableNeeds[bus.kind];
+  if (isShielded(cable) && !isShielded(other)) return false;
+  return !needs || cableFaults(other, needs, true).length === 0;
+}
 
 /** The shield and its drain are no conductors of a circuit. */
 function conductorsOf({ pairs, colours }: Cable): number | undefined {

@@ -54,7 +54,7 @@ ${soundRemarks}`)}`,
       // A cable that does not suit the bus at all, or that leaves a gap in its shield, is told as that.
       if (needs && cableFaults(cable, needs, false).length) continue;
       if (isShielded(main) && isShielded(cable) === false) continue;
-      const differences = cable === main ? [] : differencesOf(cable, main, bus.kind === 'free-topology');
+      const differences = cable === main ? [] : cableDifferences(cable, main, bus.kind === 'free-topology');
       if (!differences.length) continue;
       const [first, ...others] = runs;
       const length = metres(runs.reduce((sum, run) => sum + run.length, 0));
@@ -69,7 +69,8 @@ ${soundRemarks}`)}`,
   },
 };
 
-function differencesOf(cable: Cable, main: Cable, classMatters: boolean): string[] {
+/** In what two cables differ so that a wave would notice, as parts of a message. */
+export function cableDifferences(cable: Cable, main: Cable, classMatters: boolean): string[] {
   const differences: string[] = [];
   if (classMatters && cable.class !== main.class && cable.class !== undefined && main.class !== undefined)
     differences.push(`class ${cable.class}, the rest ${main.class}`);
