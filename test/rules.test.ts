@@ -41,6 +41,16 @@ describe('the list of rules', () => {
   });
 });
 
+/** Rules whose finding no edit of the text can mend: what is missing has to be learnt, or decided beyond this store. */
+const withoutFix = new Set([
+  // Cable that nobody has measured yet, or that has to be laid elsewhere.
+  ...['island', 'taps-add-up', 'tolerance-close'],
+  // Which device leads, what a text or a name was meant to be, why a finding may stand, where a file is.
+  ...['no-head', 'syntax', 'duplicate-name', 'value-impossible', 'pen-missing', 'waiver-unreasoned', 'import-missing'],
+  // Somebody else's store may use it.
+  'unused-entry',
+]);
+
 describe.each(rules.filter(({ id }) => !beyondText.has(id)))('$id', ({ id, explanation }) => {
   it('finds its mistake once in the bad example and not in the good one', () => {
     expect(counts(findingsOf(explanation.bad))[id]).toBe(1);
@@ -51,6 +61,7 @@ describe.each(rules.filter(({ id }) => !beyondText.has(id)))('$id', ({ id, expla
     const before = findingsOf(explanation.bad);
     const finding = before.find(({ rule }) => rule === id);
     const known = counts(before);
+    expect((finding?.fixes().length ?? 0) === 0, 'a rule that has no fix is listed above').toBe(withoutFix.has(id));
     for (const [index, { title }] of (finding?.fixes() ?? []).entries()) {
       const after = counts(findingsOf(fixText(explanation.bad, finding as Finding, index, others)));
       expect(after[id], title).toBeUndefined();

@@ -4,7 +4,7 @@
  * A rule that fails inside does not take the others with it: it becomes a finding of its own (`internal-error`).
  */
 import { type BusStudy, createStudy } from './figures/study.js';
-import { compareFindings, type Finding, type Severity } from './finding.js';
+import { compareFindings, type Finding, type Fix, type Severity } from './finding.js';
 import type { Bus, BusKind, Store, Waiver } from './network.js';
 import type { LengthUnit } from './quantity.js';
 import { rules as allRules, ruleById } from './rules/index.js';
@@ -14,7 +14,7 @@ import type { BusRule, Report, Rule, StoreRule } from './rules/rule.js';
 export interface CheckSettings {
   /** Severity by rule id; `off` drops its findings. */
   readonly severity?: Readonly<Record<string, Severity | 'off'>>;
-  /** Only these rules, when given. */
+  /** Only these rules, when given, and what tells that a text could not be read and so was not judged by them. */
   readonly only?: ReadonlySet<string>;
   /** Shows all lengths in this unit; unset, as each bus's text has them. */
   readonly lengthUnit?: LengthUnit;
@@ -126,7 +126,7 @@ function findingOf(
   where: { store?: string; bus?: string },
   settings: CheckSettings,
 ): Finding | undefined {
-  if (settings.only && !settings.only.has(rule.id)) return undefined;
+  if (settings.only && !settings.only.has(rule.id) && !unreadRules.has(rule.id)) return undefined;
   const severity = settings.severity?.[rule.id] ?? report.severity ?? rule.severity;
   if (severity === 'off') return undefined;
   return {
@@ -135,13 +135,25 @@ function findingOf(
     message: report.message,
     place: report.place,
     related: report.related ?? [],
-    fixes: report.fixes ?? noFixes,
+    fixes: report.fixes ? guardedFixes(report.fixes) : noFixes,
     ...where,
     ...(report.at === undefined ? {} : { at: report.at }),
     ...(report.unnecessary ? { unnecessary: true } : {}),
   };
 }
 const noFixes = () => [];
+
+/** A fix that cannot be computed is not offered; the finding stands all the same. */
+const guardedFixes = (fixes: () => readonly Fix[]) => () => {
+  try {
+    return fixes();
+  } catch {
+    return noFixes();
+  }
+};
+
+/** Rules whose findings mean that a stretch of text, or a file, was not judged by any other. */
+const unreadRules: ReadonlySet<string> = new Set(['syntax', 'import-missing', 'import-unreadable']);
 
 function failureOf(rule: Rule, subject: Bus | Store, error: unknown): Finding {
   return {

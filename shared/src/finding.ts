@@ -38,7 +38,11 @@ export interface RelatedPlace {
 export interface Fix {
   /** Imperative, with the numbers: `Terminate caseA2 with a 120 ohm resistor`. */
   readonly title: string;
-  /** Whether it may be applied without asking: it only writes down what must be so in any case. */
+  /**
+   * Whether it may be applied without asking. It may where nobody could want another: it is the only way to mend the
+   * finding, it buys, moves and changes nothing in the store, and it contradicts nothing that the text states. So it
+   * writes down what follows from the rest of the text, or takes away what has no effect. `fix` applies these alone.
+   */
   readonly safe: boolean;
   readonly edits: readonly NetworkEdit[];
 }

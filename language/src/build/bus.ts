@@ -193,6 +193,9 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
   draft.biases = biases;
 }
 
+/** Inside the 450 to 650 ohm of Modbus (MODBUS over Serial Line V1.02, 3.4.6); holds 200 mV with a full load. */
+const usualResistors = '510 ohm';
+
 function readBias(statement: Statement<'BusBias'>, landings: Landings, biases: BusBias[], notes: Notes): void {
   const place = notes.place(statement);
   const landing = landings.find(statement.at, 'nothing can bias the pair there');
@@ -205,10 +208,19 @@ function readBias(statement: Statement<'BusBias'>, landings: Landings, biases: B
     } else if (landing.port) {
       notes.report(
         'bias-switch-missing',
-        `${landing.name} has no bias that could be switched on; write resistors, such as bias at ${landing.name} 560 ohm`,
+        `${landing.name} has no bias that could be switched on; write resistors, such as bias at ${landing.name} ${usualResistors}`,
         place,
         {
           at: landing.name,
+          fixes: () => [
+            {
+              title: `Write resistors of ${usualResistors} instead`,
+              safe: false,
+              edits: [
+                { kind: 'write', place, text: `${notes.textAt(statement).replace(/switch$/, '')}${usualResistors}` },
+              ],
+            },
+          ],
         },
       );
     }

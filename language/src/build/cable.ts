@@ -11,6 +11,7 @@ import {
 import type { CableDeclaration, Conductor } from '../generated/reader.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { quantityOf } from './quantities.js';
+import { repeatedFixes, type Said } from './repeated.js';
 import { wordOf } from './words.js';
 
 type Draft = { -readonly [Key in keyof Cable]: Cable[Key] };
@@ -27,19 +28,16 @@ export function buildCable(declaration: CableDeclaration, notes: Notes): Cable |
   if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
   const documentation = documentationAbove(notes.source.text, declaration.start);
   if (documentation !== undefined) draft.documentation = documentation;
-  const seen = new Set<string>();
+  const seen = new Map<string, Said>();
   for (const property of declaration.properties) {
-    if (seen.has(property.type)) {
-      const what = notes.textAt(property);
-      notes.report(
-        'statement-repeated',
-        `cable ${name} says this twice; remove one of the two: ${what}`,
-        notes.place(property),
-        { at: name },
-      );
+    const said = { text: notes.textAt(property), place: notes.place(property) };
+    const first = seen.get(property.type);
+    if (first) {
+      const message = `cable ${name} says this twice; remove one of the two: ${said.text}`;
+      notes.report('statement-repeated', message, said.place, { at: name, fixes: () => repeatedFixes(first, said) });
       continue;
     }
-    seen.add(property.type);
+    seen.set(property.type, said);
     switch (property.type) {
       case 'Conductor':
         readConductor(property, draft, notes);

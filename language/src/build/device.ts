@@ -2,6 +2,7 @@ import type { BitsPerSecond, Device, DeviceRole, Port } from '@fieldpair/shared'
 import type { DeviceDeclaration, Name, PortDeclaration, PortProperty } from '../generated/reader.js';
 import { documentationAbove, type Notes } from './notes.js';
 import { type PortDraft, readPortProperty } from './port.js';
+import { repeatedFixes, type Said } from './repeated.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
 import { UniqueNames } from './unique.js';
 import { kindOf, wordOf } from './words.js';
@@ -101,19 +102,17 @@ function buildPort(
   if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
   const documentation = documentationAbove(notes.source.text, declaration.start);
   if (documentation !== undefined) draft.documentation = documentation;
-  const seen = new Set<string>();
+  const seen = new Map<string, Said>();
   for (const property of declaration.properties) {
     const key = statementKey(property);
-    if (key !== undefined && seen.has(key)) {
-      notes.report(
-        'statement-repeated',
-        `port ${name} says this twice; remove one of the two: ${notes.textAt(property)}`,
-        notes.place(property),
-        { at: name },
-      );
+    const said = { text: notes.textAt(property), place: notes.place(property) };
+    const first = key === undefined ? undefined : seen.get(key);
+    if (first) {
+      const message = `port ${name} says this twice; remove one of the two: ${said.text}`;
+      notes.report('statement-repeated', message, said.place, { at: name, fixes: () => repeatedFixes(first, said) });
       continue;
     }
-    if (key !== undefined) seen.add(key);
+    if (key !== undefined) seen.set(key, said);
     readPortProperty(property, draft, revisionOf, notes);
   }
   return draft;

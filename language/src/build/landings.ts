@@ -19,6 +19,7 @@ import { added, none } from '../short-list.js';
 import { unknownPort } from './device.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
+import { repeatedFixes } from './repeated.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
 import { wiringOf } from './two-wire.js';
 
@@ -203,6 +204,7 @@ export class Landings {
     const address = { value, place: notes.place(written) };
     if (!draft.address) draft.address = address;
     else if (draft.address.value !== value) {
+      const first = draft.address;
       draft.otherAddresses = added(draft.otherAddresses, address);
       notes.report(
         'statement-repeated',
@@ -211,7 +213,13 @@ export class Landings {
         {
           bus: this.#bus,
           at: draft.name,
-          related: [{ message: `address ${draft.address.value} is said here`, place: draft.address.place }],
+          related: [{ message: `address ${first.value} is said here`, place: first.place }],
+          fixes: () =>
+            repeatedFixes(
+              { text: String(first.value), place: first.place },
+              { text: String(value), place: address.place },
+              notes.place(property),
+            ),
         },
       );
     }

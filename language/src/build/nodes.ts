@@ -2,8 +2,9 @@
 import type { Device, Place, Sourced, StoreNode } from '@fieldpair/shared';
 import type { Name, StoreDeclaration } from '../generated/reader.js';
 import { documentationAbove, type Notes, type Spot } from './notes.js';
+import { repeatedFixes } from './repeated.js';
 import type { CatalogueScope } from './scope.js';
-import { didYouMean, nearest, renameFixes } from './suggest.js';
+import { didYouMean, nameText, nearest, renameFixes } from './suggest.js';
 import { reportDuplicate } from './unique.js';
 
 /** Has all properties from the start, so that every node is laid out alike and the rules read them fast. */
@@ -92,15 +93,22 @@ function setRevision(node: NodeDraft | undefined, written: Name | undefined, not
   }
   if (device) notes.use('revision', written, device.place);
   const revision: Sourced<string> = { value: written.text, place };
-  if (!node.revision) node.revision = revision;
-  else if (node.revision.value !== written.text) {
+  const first = node.revision;
+  if (!first) node.revision = revision;
+  else if (first.value !== written.text) {
     notes.report(
       'statement-repeated',
-      `${node.name} is revision ${written.text} here and ${node.revision.value} elsewhere; keep the one on the hardware's label`,
+      `${node.name} is revision ${written.text} here and ${first.value} elsewhere; keep the one on the hardware's label`,
       place,
       {
         at: node.name,
-        related: [{ message: `revision ${node.revision.value} is said here`, place: node.revision.place }],
+        related: [{ message: `revision ${first.value} is said here`, place: first.place }],
+        fixes: () =>
+          repeatedFixes(
+            { text: nameText(first.value), place: first.place },
+            { text: notes.textAt(written), place },
+            { ...place, start: notes.source.text.lastIndexOf('revision', place.start) },
+          ),
       },
     );
   }

@@ -2,6 +2,7 @@
 import {
   type BusKind,
   bitsPerSecond,
+  type Fix,
   farads,
   type Ohms,
   ohms,
@@ -89,6 +90,7 @@ export function readPortProperty(
           'value-impossible',
           `an address range runs from low to high; ${notes.textAt(property)} does not`,
           notes.place(property),
+          { fixes: () => [turnedRange(property, notes)] },
         );
       else if (means) draft.address = { means, low, high, ...addressCoding(property, means, high, notes) };
       break;
@@ -148,6 +150,13 @@ export function readPortProperty(
       break;
     }
   }
+}
+
+/** An address range the other way round. */
+function turnedRange({ low, high }: Extract<PortProperty, { type: 'PortAddress' }>, notes: Notes): Fix {
+  const place = notes.place({ start: low?.start ?? 0, end: high?.end ?? 0 });
+  const text = `${high?.value}..${low?.value}`;
+  return { title: `Write ${text}`, safe: false, edits: [{ kind: 'write', place, text }] };
 }
 
 /** A terminator's values, or undefined when its resistance is missing or wrong. */

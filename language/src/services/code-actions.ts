@@ -7,7 +7,7 @@ import {
   type Range,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
-import { changesOfFix, safeChanges } from '../edit/safe-changes.js';
+import { changesOfFix, safeFixes } from '../edit/safe-fixes.js';
 import type { TextChange } from '../edit/text-change.js';
 import type { Desk } from './desk.js';
 import { diagnosticOf, openFindings } from './diagnostics.js';
@@ -32,7 +32,7 @@ export function codeActions(
     }
   }
   if (wanted(fixAllKind)) {
-    const changes = safeChanges(desk.project, file, findings);
+    const changes = safeFixes(desk.project, file, findings).flatMap((fix) => fix.changes);
     if (changes.length) {
       actions.push({ title: 'Fix all safe findings of this file', kind: fixAllKind, edit: editOf(desk, changes) });
     }

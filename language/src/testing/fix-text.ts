@@ -1,6 +1,6 @@
 /** A text with one fix of a finding applied, as an editor would. */
 import type { Finding } from '@fieldpair/shared';
-import { applyChanges, changesOfFix } from '../edit/safe-changes.js';
+import { applyChanges, changesOfFix } from '../edit/safe-fixes.js';
 import { projectOf } from './check-text.js';
 
 /**

@@ -24,7 +24,7 @@ export function textReports(
 }
 
 function reportImports({ file }: SourceText, library: Library, notes: Notes): void {
-  for (const { path, place, target } of library.entry(file)?.imports ?? []) {
+  for (const { path, place, statement, target } of library.entry(file)?.imports ?? []) {
     if (target === undefined) {
       notes.report('import-missing', 'this import names no file; write its path in quotes', place);
       continue;
@@ -34,7 +34,12 @@ function reportImports({ file }: SourceText, library: Library, notes: Notes): vo
       const rule = absent.missing ? 'import-missing' : 'import-unreadable';
       notes.report(rule, `${path} cannot be read: ${absent.problem}; correct the path`, place);
     } else if (target === file) {
-      notes.report('import-cycle', 'this file imports itself; remove the import', place);
+      notes.report('import-cycle', 'this file imports itself; remove the import', place, {
+        unnecessary: true,
+        fixes: () => [
+          { title: 'Remove the import', safe: true, edits: [{ kind: 'write', place: statement, text: '' }] },
+        ],
+      });
     } else if (library.closure(target).files.includes(file)) {
       notes.report('import-cycle', `${path} imports this file in turn; move what both need into a third file`, place);
     }

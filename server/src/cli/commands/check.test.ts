@@ -29,20 +29,18 @@ describe('fieldpair check', () => {
   });
 
   it('keeps to the rules that were asked for', async () => {
-    const box = sandbox({ 'x.pair': broken });
-    const { status, out } = await box.run(
-      'check',
-      'x.pair',
-      '--format',
-      'json',
-      '--rule',
-      'unknown-name',
-      'unknown-word',
-    );
+    const box = sandbox({ 'x.pair': clean.replace('DriveBoard\n}\n', 'DriveBored\n}\n') });
+    const { status, out } = await box.run('check', 'x.pair', '--format', 'json', '--rule', 'address-clash', 'no-head');
     expect(status).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ files: 1, stores: 1, findings: [], waived: [] });
-    const other = await box.run('check', 'x.pair', '--format', 'json', '--rule', 'syntax');
-    expect(JSON.parse(other.out).findings).toMatchObject([{ rule: 'syntax', file: 'x.pair', line: 5, column: 13 }]);
+    const other = await box.run('check', 'x.pair', '--format', 'json', '--rule', 'unknown-name');
+    expect(JSON.parse(other.out).findings).toMatchObject([{ rule: 'unknown-name', file: 'x.pair', line: 5 }]);
+  });
+
+  it('tells what could not be read, whatever was asked for: it was not judged', async () => {
+    const { status, out } = await sandbox({ 'x.pair': broken }).run('check', 'x.pair', '--rule', 'no-head');
+    expect(status).toBe(1);
+    expect(out).toMatch(/5:13 {2}error .* {2}syntax\n/);
   });
 
   it('reads what is imported, from any folder', async () => {

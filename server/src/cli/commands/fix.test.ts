@@ -44,13 +44,36 @@ describe('fieldpair fix', () => {
   });
   afterEach(() => rmSync(folder, { recursive: true }));
 
-  it('terminates both ends, by the switch where there is one', async () => {
+  it('switches on the terminator that is there, and says what it leaves and why', async () => {
     expect(await run('fix', 'store.pair')).toBe(0);
     const text = readFileSync(join(folder, 'store.pair'), 'utf8');
-    expect(text).toContain('from head terminate switch');
-    expect(text).toContain('address 1 terminate resistor 120 ohm');
-    expect(out).toBe('store.pair: 2 changes\n1 of 1 file changed.\n');
-    expect(await run('check', 'store.pair')).toBe(0);
+    expect(text).toBe(unterminated.replace('from head\n', 'from head terminate switch\n'));
+    expect(out).toBe(
+      [
+        'store.pair:12  Switch on the terminator of head  end-unterminated',
+        'Left, since the fix is for you to choose:',
+        '  store.pair:13:14  Terminate a with a 120 ohm resistor  end-unterminated',
+        '1 fix in 1 of 1 file; 1 finding left.',
+        '',
+      ].join('\n'),
+    );
+  });
+
+  it('says so in one line where there is nothing to fix', async () => {
+    await run('fix', 'store.pair');
+    out = '';
+    expect(await run('fix', 'store.pair', '--dry-run', '--rule', 'address-clash')).toBe(0);
+    expect(out).toBe('Nothing to fix without a decision in 1 file; nothing left.\n');
+  });
+
+  it('tells programs what was done and what is left', async () => {
+    await run('fix', 'store.pair', '--dry-run', '--format', 'json');
+    expect(JSON.parse(out)).toMatchObject({
+      schema: 'fieldpair-fix-1',
+      files: [{ file: 'store.pair', fixes: 1, patch: expect.stringContaining('+    from head terminate switch') }],
+      applied: [{ file: 'store.pair', line: 12, rule: 'end-unterminated', title: 'Switch on the terminator of head' }],
+      left: [{ line: 13, column: 14, fixes: ['Terminate a with a 120 ohm resistor'] }],
+    });
   });
 
   it('prints the patch and changes nothing in a dry run', async () => {

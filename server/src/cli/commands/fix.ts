@@ -1,14 +1,17 @@
 /** `fieldpair fix`: applies the fixes that need no decision. */
 import { writeFileSync } from 'node:fs';
-import { applyChanges, Project, safeChanges } from '@fieldpair/language';
-import { counted, plainLine } from '@fieldpair/shared';
+import { applyChanges, Project, safeFixes } from '@fieldpair/language';
 import type { Command } from 'commander';
 import { Option } from 'commander';
-import { createTwoFilesPatch } from 'diff';
 import { fileProblem, NodeFiles } from '../../files/node-files.js';
 import { pairFiles, shownPath } from '../../files/pair-files.js';
 import { CommandFailure, exitStatus } from '../failure.js';
+import { fixJson } from '../formats/fix-json.js';
+import { fixText } from '../formats/fix-text.js';
+import { type AppliedFix, type FixReport, leftFindings } from '../report/fix-report.js';
+import { LineTable } from '../report/line-table.js';
 import type { Terminal } from '../terminal.js';
+import { addFile } from './add-file.js';
 import { takeRule } from './check.js';
 
 interface FixOptions {
@@ -35,51 +38,62 @@ export function addFix(program: Command, terminal: Terminal, finish: (status: nu
     .action((paths: string[], options: FixOptions) => finish(fix(paths, options, terminal)));
 }
 
-interface FixedFile {
-  readonly file: string;
-  readonly fixes: number;
-  readonly patch: string;
-}
-
 function fix(paths: readonly string[], options: FixOptions, terminal: Terminal): number {
   const { workingFolder } = terminal;
   const files = pairFiles(paths, workingFolder);
   const project = new Project(new NodeFiles(), options.rule ? { only: new Set(options.rule) } : {});
-  for (const file of files) project.add(file);
-  const before = new Map(files.map((file) => [file, textOf(project, file, workingFolder)]));
-  const counts = new Map<string, number>();
-  for (let round = 0; round < mostRounds && applyRound(project, files, counts); round++);
-  const fixed: FixedFile[] = [];
+  for (const file of files) addFile(project, file, workingFolder);
+  const textOf = (file: string) => project.textOf(file) ?? '';
+  const before = new Map(files.map((file) => [file, textOf(file)]));
+  const applied: AppliedFix[] = [];
+  for (let round = 0; round < mostRounds; round++) {
+    const made = applyRound(project, before, workingFolder);
+    if (made.length === 0) break;
+    applied.push(...made);
+  }
+  const changed: { file: string; before: string; after: string }[] = [];
   for (const [file, text] of before) {
-    const after = project.textOf(file) ?? text;
+    const after = textOf(file);
     if (after === text) continue;
     const shown = shownPath(file, workingFolder);
     if (!options.dryRun) write(file, after, shown);
-    fixed.push({ file: shown, fixes: counts.get(file) ?? 0, patch: createTwoFilesPatch(shown, shown, text, after) });
+    changed.push({ file: shown, before: text, after });
   }
-  terminal.out(options.format === 'json' ? asJson(fixed) : asText(fixed, files.length, options.dryRun === true));
+  const report: FixReport = {
+    dryRun: options.dryRun === true,
+    looked: files.length,
+    changed,
+    applied,
+    left: leftFindings(project.check().findings, textOf, workingFolder),
+  };
+  terminal.out(options.format === 'json' ? fixJson(report) : fixText(report));
   return exitStatus.nothingFound;
 }
 
-/** One round of fixes over all files; whether anything changed. */
-function applyRound(project: Project, files: readonly string[], counts: Map<string, number>): boolean {
-  let changed = false;
-  for (const file of files) {
-    const text = project.textOf(file) ?? '';
-    const changes = safeChanges(project, file, project.findingsOf(file)).filter((change) => change.file === file);
-    const after = applyChanges(text, changes);
-    if (after === text) continue;
-    project.add(file, after);
-    counts.set(file, (counts.get(file) ?? 0) + changes.length);
-    changed = true;
+/** One round of fixes over all files, of which none changes a file that was not asked for. */
+function applyRound(project: Project, asked: ReadonlyMap<string, string>, workingFolder: string): AppliedFix[] {
+  const applied: AppliedFix[] = [];
+  for (const file of asked.keys()) {
+    const fixes = safeFixes(project, file, project.findingsOf(file));
+    const own = fixes.filter(({ changes }) => changes.every((change) => asked.has(change.file)));
+    const changes = own.flatMap((one) => one.changes);
+    const texts = new Map(
+      [...new Set(changes.map((change) => change.file))].map((one) => [one, project.textOf(one) ?? '']),
+    );
+    const table = new LineTable(texts.get(file) ?? '');
+    for (const {
+      finding,
+      fix: { title },
+    } of own) {
+      const { line } = table.position(finding.place.start);
+      applied.push({ file: shownPath(file, workingFolder), line, rule: finding.rule, title });
+    }
+    for (const [one, text] of texts) {
+      const ofFile = changes.filter((change) => change.file === one);
+      project.add(one, applyChanges(text, ofFile));
+    }
   }
-  return changed;
-}
-
-function textOf(project: Project, file: string, workingFolder: string): string {
-  const problem = project.problemOf(file);
-  if (problem !== undefined) throw new CommandFailure(`cannot read ${shownPath(file, workingFolder)}: ${problem}`);
-  return project.textOf(file) ?? '';
+  return applied;
 }
 
 function write(file: string, text: string, shown: string): void {
@@ -88,13 +102,4 @@ function write(file: string, text: string, shown: string): void {
   } catch (error) {
     throw new CommandFailure(`cannot write ${shown}: ${fileProblem(error)}`);
   }
-}
-
-const asJson = (fixed: readonly FixedFile[]) =>
-  `${JSON.stringify({ schema: 'fieldpair-fix-1', files: fixed }, null, 2)}\n`;
-
-function asText(fixed: readonly FixedFile[], looked: number, dryRun: boolean): string {
-  if (dryRun) return fixed.map(({ patch }) => patch).join('');
-  const lines = fixed.map(({ file, fixes }) => `${plainLine(file)}: ${counted(fixes, 'change')}`);
-  return `${[...lines, `${fixed.length} of ${counted(looked, 'file')} changed.`].join('\n')}\n`;
 }

@@ -52,7 +52,11 @@ export const portUnstated: BusRule = {
         place,
         related: choices.map((one) => ({ message: `port ${one.name} could take the bus`, place: one.place })),
         at: name,
-        fixes: () => portFixes(store, bus, landing, landablePorts(store, bus, landing)),
+        fixes: () => {
+          const free = landablePorts(store, bus, landing);
+          // With all others taken, the one that is left follows from the rest of the text.
+          return portFixes(store, bus, landing, free, fit.length > 1 && free.length === 1);
+        },
       });
     }
   },

@@ -46,8 +46,8 @@ export const endUnterminated: BusRule = {
           const moves = bus.landings
             .filter((other) => !ends.includes(other.index) && canUnterminate(other))
             .map((other) => moveFix(bus, other, landing));
-          // Whatever else is decided, an end is terminated; with a terminator in the wrong place there is a choice.
-          const safe = moves.length === 0;
+          // A switch that is there and not said to be off is where it must be; a resistor, or a move, is a decision.
+          const safe = moves.length === 0 && hasSwitch(landing) && !landing.switchedOff;
           return [...moves, { title: terminateTitle(bus, landing), safe, edits: [terminateEdit(bus, landing)] }];
         },
       });

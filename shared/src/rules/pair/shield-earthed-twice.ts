@@ -82,7 +82,8 @@ function fixesOf(
   );
   return choices.map((keep) => ({
     title: `Earth the shield at ${nameOf(keep)} alone`,
-    safe: false,
+    // Said twice of one point, the repetition has no effect.
+    safe: choices.length === 1,
     edits: earths
       .filter((earth) => earth !== keep)
       .map(({ index }) => ({ kind: 'remove-earth', bus: bus.index, earth: index })),

@@ -1,4 +1,4 @@
-/** The fixes that may be applied without asking, as one set of changes that do not touch each other. */
+/** The fixes that may be applied without asking (see `Fix.safe`), and fixes as changes of text. */
 import type { Finding, Fix } from '@fieldpair/shared';
 import type { Project } from '../workspace/project.js';
 import type { TextChange } from './text-change.js';
@@ -10,14 +10,22 @@ export function changesOfFix(project: Project, file: string, finding: Finding, {
   return textChangesFor(store, edits, (one) => project.textOf(one));
 }
 
-/** The changes of all safe fixes; one that touches what another changes waits for the next round. */
-export function safeChanges(project: Project, file: string, findings: readonly Finding[]): TextChange[] {
-  const taken: TextChange[] = [];
+/** A safe fix of a finding, and what it changes. */
+export interface SafeFix {
+  readonly finding: Finding;
+  readonly fix: Fix;
+  readonly changes: readonly TextChange[];
+}
+
+/** All safe fixes of findings in `file` that can be made at once; one that touches what another changes has to wait. */
+export function safeFixes(project: Project, file: string, findings: readonly Finding[]): SafeFix[] {
+  const taken: SafeFix[] = [];
   for (const finding of findings) {
     if (finding.waived) continue;
     const fix = finding.fixes().find(({ safe }) => safe);
     const changes = fix ? changesOfFix(project, file, finding, fix) : [];
-    if (changes.every((change) => taken.every((other) => apart(change, other)))) taken.push(...changes);
+    const isApart = changes.every((change) => taken.every((other) => other.changes.every((one) => apart(change, one))));
+    if (fix && changes.length && isApart) taken.push({ finding, fix, changes });
   }
   return taken;
 }
