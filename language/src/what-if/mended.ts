@@ -1,6 +1,6 @@
 /** A store as it would be once a fix is applied; the texts stay as they are. */
 import type { Bus, Finding, Fix, Store } from '@fieldpair/shared';
-import { applyChanges, changesOfFix } from '../edit/safe-changes.js';
+import { applyChanges, changesOfFix } from '../edit/safe-fixes.js';
 import { Project } from '../workspace/project.js';
 
 /** The store and the bus after the fix, or undefined when the fix leaves no such bus. @param file the text that the finding is in. */

@@ -2,8 +2,7 @@
 import type { Fix, NetworkEdit } from '../../finding.js';
 import { type Bus, type Landing, type Port, rs485Kinds, type Store } from '../../network.js';
 import { servingPorts } from '../../ports.js';
-import { formatOhms } from '../../quantity.js';
-import { dueResistance } from '../ends/terminators.js';
+import { dueTermination, partsText } from '../ends/terminators.js';
 import { freeAddress } from './addresses.js';
 
 /** Ports of the landing's node that are meant for the bus and that no bus of the store is landed on. */
@@ -59,11 +58,11 @@ function addressEdits(bus: Bus, landing: Landing, port: Port): Change[] {
 
 function terminatorEdits(bus: Bus, landing: Landing, port: Port): Change[] {
   if (!landing.switchRequested || port.terminator?.mode === 'switch') return [];
-  const resistance = dueResistance(bus, landing);
+  const due = dueTermination(bus, landing);
   return [
     {
-      text: `terminated with a ${formatOhms(resistance)} resistor`,
-      edit: { kind: 'terminate', means: 'resistor', bus: bus.index, landing: landing.index, resistance },
+      text: `terminated with ${partsText(due)}`,
+      edit: { kind: 'terminate', means: 'resistor', bus: bus.index, landing: landing.index, ...due },
     },
   ];
 }

@@ -47,7 +47,7 @@ export const endUnterminated: BusRule = {
             .filter((other) => !ends.includes(other.index) && canUnterminate(other))
             .map((other) => moveFix(bus, other, landing));
           // A switch that is there and not said to be off is where it must be; a resistor, or a move, is a decision.
-          const safe = moves.length === 0 && hasSwitch(landing) && !landing.switchedOff;
+          const safe = moves.length === 0 && hasSwitch(bus, landing) && !landing.switchedOff;
           return [...moves, { title: terminateTitle(bus, landing), safe, edits: [terminateEdit(bus, landing)] }];
         },
       });

@@ -38,7 +38,9 @@ export function pullFixes(
   }
   const main = mainCable(bus);
   if (main && main !== cable && serving.includes(main)) return [recable(bus, runs, main)];
-  const alike = serving.filter((other) => main && (main === cable || cableDifferences(other, main, bus.kind === 'free-topology').length === 0));
+  const alike = serving.filter(
+    (other) => main && (main === cable || cableDifferences(other, main, bus.kind === 'free-topology').length === 0),
+  );
   return alike.slice(0, mostChoices).map((other) => recable(bus, runs, other));
 }
 
