@@ -4,11 +4,18 @@
  * How it is computed, how well it agrees with a circuit simulator and what it leaves out is told in
  * physics/wave/step-response.ts.
  */
-import type { Range, Unknown } from '../known.js';
+import { isUnknown, type Range, type Unknown } from '../known.js';
 import type { LandingIndex } from '../network.js';
+import { mostLoops } from '../physics/circuit.js';
+import { WaveBus } from '../physics/wave/bus-circuit.js';
+import { busWaves } from '../physics/wave/bus-waves.js';
+import { cornersInWords, extremeWaves, type GradedCorner, nominalWave } from '../physics/wave/corners.js';
+import { fastEdge, signallingOf, slowestEdge } from '../physics/wave/drive.js';
 import type { Fault } from '../physics/wave/fault.js';
-import type { BitsPerSecond, Ratio, Seconds, Volts } from '../quantity.js';
+import { samplingOf } from '../physics/wave/sampling.js';
+import { type BitsPerSecond, type Ratio, type Seconds, seconds, type Volts } from '../quantity.js';
 import type { BusStudy } from './study.js';
+import { assumptionsOf, landingFigures, patternOf, type Setting, stepOf, whyStopped } from './wave-figures.js';
 
 export type { Fault } from '../physics/wave/fault.js';
 
@@ -81,10 +88,68 @@ export interface LandingWave {
 /** An idle line, a start bit, both bits alone among the others, and long stretches of each. */
 export const defaultPattern = '1101001110001011111000001';
 
+/** The most bits of a pattern. */
+const mostBits = 4096;
+
 /** The waves of a bus, or the reason why they cannot be told. It throws at nothing and takes bounded time. */
 export function wavesOf(study: BusStudy, question: WaveQuestion): Waves | Unknown {
-  void question;
-  return { unknown: `the waves of bus ${study.bus.name}` };
+  const setting = settingOf(study, question);
+  if (isUnknown(setting)) return setting;
+  const { waveBus, signalling, bitTime, edge, receiver } = setting;
+  const compute = ({ corner, driver, edge: time }: GradedCorner) =>
+    busWaves(waveBus, corner, signalling.drivers[driver], signalling.driven, time);
+  const nominal = compute(nominalWave(edge.time));
+  const edges = edge.assumed ? [edge.time, Math.max(edge.time, slowestEdge * bitTime)] : [edge.time];
+  const extremes = question.nominalOnly ? [] : extremeWaves(edges).map(compute);
+  const bits = question.pattern ?? defaultPattern;
+  const landings = study.bus.landings.map(({ index, name }) => {
+    const cutOff = !waveBus.reached[index];
+    return { landing: index, name, cutOff, ...landingFigures(nominal, extremes, index, receiver) };
+  });
+  const stopped = whyStopped(nominal, extremes, landings, setting);
+  return {
+    driver: question.driver,
+    bitTime,
+    edge,
+    threshold: signalling.threshold,
+    samplingAt: receiver.samplingAt,
+    step: stepOf(nominal),
+    pattern: patternOf(nominal, bits, setting, question.samples),
+    landings,
+    ...(stopped !== undefined && { stopped }),
+    corners: question.nominalOnly ? [] : cornersInWords,
+    assumptions: assumptionsOf(study, setting),
+  };
+}
+
+function settingOf({ bus, shape, temperature }: BusStudy, question: WaveQuestion): Setting | Unknown {
+  const { kind, landings } = bus;
+  const { driver, rate = bus.rate?.value, pattern = defaultPattern, faults = [] } = question;
+  if (kind === undefined) return { unknown: 'the kind of the bus' };
+  const signalling = signallingOf(kind);
+  if (!signalling) return { unknown: `the waveforms of a ${kind} bus: they are computed for RS-485 and CAN` };
+  if (!landings[driver]) return { unknown: `the driver: the bus has no landing number ${driver}` };
+  if (rate === undefined || !(0 < rate && rate < Number.POSITIVE_INFINITY)) return { unknown: 'the rate of the bus' };
+  if (!/^[01]+$/.test(pattern) || mostBits < pattern.length) {
+    return { unknown: `the bits to drive: a pattern has 1 to ${mostBits} of 0 and 1` };
+  }
+  if (mostLoops < shape.closing.length) {
+    return { unknown: `the waveforms of a bus with ${shape.closing.length} loops, more than ${mostLoops}` };
+  }
+  for (const fault of faults) {
+    const there = 'run' in fault ? bus.runs[fault.run] : landings[fault.landing];
+    if (!there) return { unknown: `where the fault '${fault.kind}' is: the bus has no such place` };
+  }
+  const waveBus = WaveBus.of(bus, temperature, faults, driver);
+  if (isUnknown(waveBus)) return waveBus;
+  const bitTime = seconds(1 / rate);
+  const stated = question.edge ?? landings[driver].port?.edge;
+  const edge =
+    stated !== undefined && 0 < stated && stated < Number.POSITIVE_INFINITY
+      ? { time: stated, assumed: false }
+      : { time: seconds(Math.min(fastEdge, slowestEdge * bitTime)), assumed: true };
+  const receiver = { bitTime, threshold: signalling.threshold, samplingAt: samplingOf(bus) };
+  return { waveBus, signalling, bitTime, edge, receiver };
 }
 
 /**

@@ -1,0 +1,131 @@
+/** Figures and curves out of what every landing receives. */
+import type { Range } from '../known.js';
+import type { LandingIndex } from '../network.js';
+import { waveOfBits } from '../physics/wave/bits.js';
+import type { WaveBus } from '../physics/wave/bus-circuit.js';
+import type { BusWaves } from '../physics/wave/bus-waves.js';
+import type { Signalling } from '../physics/wave/drive.js';
+import { eyeOf, levelOf, type Receiver } from '../physics/wave/eye.js';
+import { firstReaching, lastLeaving } from '../physics/wave/resample.js';
+import { formatSeconds, type Ratio, ratio, type Seconds, seconds, volts } from '../quantity.js';
+import type { BusStudy } from './study.js';
+import type { LandingWave, Waves } from './waves.js';
+
+/** The most points of all rows of a pattern together. */
+const mostValues = 8e6;
+
+/** Everything that a question comes to once it is known to make sense. */
+export interface Setting {
+  readonly waveBus: WaveBus;
+  readonly signalling: Signalling;
+  readonly bitTime: Seconds;
+  readonly edge: Waves['edge'];
+  readonly receiver: Receiver & { readonly samplingAt: Range<Ratio> };
+}
+
+/** The figures of one landing, over all corners that were computed. */
+export function landingFigures(
+  nominal: BusWaves,
+  extremes: readonly BusWaves[],
+  landing: LandingIndex,
+  receiver: Receiver,
+): Omit<LandingWave, 'landing' | 'name' | 'cutOff'> {
+  const upright = nominal.upright[landing]!;
+  const all = [nominal, ...extremes].map(({ signals }) => {
+    const signal = signals[landing]!;
+    return { level: levelOf(signal, upright, receiver), ...eyeOf(signal, upright, receiver) };
+  });
+  const { rise, fall } = nominal.signals[landing]!;
+  const swing = Math.abs(rise.end);
+  let peak = swing;
+  for (const value of rise.row) peak = Math.max(peak, Math.abs(value));
+  const settling = Math.max(lastLeaving(rise, settledBand * swing), lastLeaving(fall, settledBand * swing));
+  return {
+    delay: seconds(Math.max(0, firstReaching(rise, rise.end / 2) ?? 0)),
+    settling: seconds(Math.max(0, settling)),
+    overshoot: ratio(swing === 0 ? 0 : peak / swing - 1),
+    level: rangeOf(all.map(({ level }) => volts(level))),
+    opening: rangeOf(all.map(({ opening }) => ratio(opening))),
+    margin: rangeOf(all.map(({ margin }) => volts(margin))),
+  };
+}
+
+/** A landing has settled when it stays this near to where it ends, as a share of its swing. */
+const settledBand = 0.05;
+
+function rangeOf<T extends number>(values: readonly T[]): Range<T> {
+  return { nominal: values[0]!, low: Math.min(...values) as T, high: Math.max(...values) as T };
+}
+
+/** The time of a response's points, and every landing's as its device sees it. */
+export function stepOf({ signals, upright }: BusWaves): Waves['step'] {
+  const longest = signals.reduce((most, { rise }) => Math.max(most, rise.row.length), 0);
+  const { start, spacing } = signals[0]!.rise;
+  return {
+    time: Float64Array.from({ length: longest }, (_, point) => start + point * spacing),
+    volts: signals.map(({ lower, rise }, landing) => {
+      const sign = upright[landing] ? 1 : -1;
+      return Float64Array.from({ length: longest }, (_, point) => sign * (lower + (rise.row[point] ?? rise.end)));
+    }),
+  };
+}
+
+/** The driven bits at every landing as its device sees them. */
+export function patternOf(
+  { signals, upright }: BusWaves,
+  bits: string,
+  { bitTime, signalling }: Setting,
+  wanted = usualSamples,
+): Waves['pattern'] {
+  const most = Math.floor(mostValues / (bits.length * signals.length));
+  const samples = Math.max(4, Math.min(most, 256, Math.round(wanted) || usualSamples));
+  const upper = signalling.driven === 'both bits' ? '1' : '0';
+  const raised = Array.from(bits, (bit) => bit === upper);
+  return {
+    bits,
+    time: Float64Array.from({ length: bits.length * samples + 1 }, (_, point) => (point * bitTime) / samples),
+    volts: signals.map((signal, landing) => {
+      const wave = waveOfBits(raised, signal, bitTime, samples);
+      return upright[landing] ? wave : wave.map((value) => 0 - value);
+    }),
+  };
+}
+
+const usualSamples = 32;
+
+/** Why the answer is not the whole one, as a sentence; undefined when it is. */
+export function whyStopped(
+  nominal: BusWaves,
+  extremes: readonly BusWaves[],
+  landings: readonly LandingWave[],
+  { edge, bitTime, signalling }: Setting,
+): string | undefined {
+  if (![nominal, ...extremes].every(({ settled }) => settled)) {
+    const followed = Math.max(...nominal.signals.map(({ rise }) => rise.row.length * rise.spacing));
+    return `the bus does not come to rest within the ${formatSeconds(seconds(followed))} that are followed`;
+  }
+  if (edge.time * 1.01 < nominal.edge) {
+    const slower = formatSeconds(seconds(nominal.edge));
+    return `the bus comes to rest so late that an edge of ${slower} is computed in place of ${formatSeconds(edge.time)}`;
+  }
+  const slowest = landings.reduce((most, { settling }) => Math.max(most, settling), 0);
+  if (signalling.driven === 'dominant bit' && bitTime < slowest) {
+    const needed = formatSeconds(seconds(slowest));
+    return `a bit of ${formatSeconds(bitTime)} ends before the line has settled, which takes ${needed}; what earlier bits leave behind is only estimated`;
+  }
+  return undefined;
+}
+
+/** What stands for values that the catalogue does not state. */
+export function assumptionsOf({ bus }: BusStudy, { edge, signalling }: Setting): string[] {
+  const assumptions: string[] = [];
+  if (edge.assumed) {
+    const taken = formatSeconds(edge.time);
+    assumptions.push(`the driver states no edge: ${taken} is taken, and up to 0.3 of the bit among the extremes`);
+  }
+  if (bus.landings.some(({ port, splice }) => splice === undefined && port?.capacitance === undefined)) {
+    assumptions.push('ports that state no capacitance have none, and up to 25 pF among the extremes');
+  }
+  if (signalling.driven === 'dominant bit') assumptions.push('each device loads the pair with 20 kohm');
+  return assumptions;
+}

@@ -1,0 +1,196 @@
+/** A bus, with faults laid over it, as the circuit that waves travel in. */
+import { joins } from '../../figures/walk.js';
+import { isUnknown, type Range, type Unknown } from '../../known.js';
+import type { Bus, Cable, LandingIndex, Run, Termination } from '../../network.js';
+import type { Celsius } from '../../quantity.js';
+import { landingLoad, missingLoads, unitLoadResistance } from '../loads.js';
+import type { Fault } from './fault.js';
+import { mediumOf } from './medium.js';
+import {
+  jointLength,
+  type Line,
+  type Medium,
+  noMedium,
+  reachableFrom,
+  type SeriesTermination,
+  type WaveCircuit,
+} from './wave-circuit.js';
+
+/** One choice of every uncertain value; factors multiply the nominal one. */
+export interface WaveCorner {
+  readonly wires: keyof Range<number>;
+  readonly impedance: number;
+  readonly terminator: number;
+  /** Share of the most that devices may load the pair with. */
+  readonly load: number;
+  readonly bias: { readonly resistance: number; readonly supply: number };
+  /** Farads of a port that states none. */
+  readonly portCapacitance: number;
+}
+
+/** A short of less is computed as this: 1 mohm. */
+const leastShort = 1e-3;
+/** Keeps a pair without any load solvable: 1 Gohm at each landing, a hundred times what insulation leaks. */
+const leastConductance = 1e-9;
+/** Differential resistance of a CAN receiver: at least 20 kohm (AN96116, appendix 3). */
+const canReceiver = 20_000;
+
+/** A bias network across the pair: its Norton current and where it hangs. */
+export interface BiasSource {
+  readonly landing: LandingIndex;
+  readonly amperes: number;
+}
+
+/** A piece of a run between two nodes; landings come first among the nodes, then ends and faults. */
+interface Piece {
+  readonly from: number;
+  readonly to: number;
+  readonly length: number;
+  readonly cable: Cable | undefined;
+  readonly run: Run;
+}
+
+export class WaveBus {
+  private pieces: Piece[] = [];
+  private readonly shorts: { readonly node: number; readonly conductance: number }[] = [];
+  private readonly makers = new Map<Cable, (wires: keyof Range<number>) => Medium>();
+  private nodeCount: number;
+  private readonly terminations: (readonly Termination[])[];
+  /** Per landing: -1 where the pair is the other way round, else 1. */
+  readonly signs: readonly number[];
+  /** Per landing: whether cable leads there from the driver, faults regarded. */
+  readonly reached: readonly boolean[];
+
+  private constructor(
+    private readonly bus: Bus,
+    faults: readonly Fault[],
+    readonly driver: LandingIndex,
+  ) {
+    this.nodeCount = bus.landings.length;
+    this.terminations = bus.landings.map((landing) => landing.terminations);
+    const signs = bus.landings.map(({ crossed }) => (crossed === undefined ? 1 : -1));
+    for (const fault of faults) {
+      if (fault.kind === 'terminators') this.terminations[fault.landing] = fault.terminations;
+      if (fault.kind === 'crossed') signs[fault.landing]! *= -1;
+    }
+    this.signs = signs;
+    for (const run of bus.runs) {
+      // A run that comes back to where it starts, and one that ends nowhere, are lines too.
+      if (!run.spare && (joins(run) || run.to === run.from || run.to === undefined)) this.addRun(run, faults);
+    }
+    const { nodes } = reachableFrom(
+      {
+        nodeCount: this.nodeCount,
+        media: [],
+        lines: this.pieces.map((piece) => ({ ...piece, medium: noMedium })),
+        conductances: new Float64Array(this.nodeCount),
+        capacitances: new Float64Array(this.nodeCount),
+        terminations: [],
+      },
+      driver,
+    );
+    this.reached = bus.landings.map(({ index }) => nodes[index] !== -1);
+    this.pieces = this.pieces.filter(({ from }) => nodes[from] !== -1);
+  }
+
+  /** The bus as a circuit, or what is missing to make one. */
+  static of(bus: Bus, temperature: Celsius, faults: readonly Fault[], driver: LandingIndex): WaveBus | Unknown {
+    const made = new WaveBus(bus, faults, driver);
+    for (const { cable, run, length } of made.pieces) {
+      if (length < jointLength || (cable && made.makers.has(cable))) continue;
+      if (!cable) return { unknown: `the cable of the run from ${bus.landings[run.from]!.name}` };
+      const medium = mediumOf(cable, temperature);
+      if (isUnknown(medium)) return medium;
+      made.makers.set(cable, medium);
+    }
+    const reached = bus.landings.flatMap(({ index }) => (made.reached[index] ? [index] : []));
+    if (bus.kind !== 'can' && reached.some((index) => landingLoad(bus.landings[index]!) === undefined)) {
+      return { unknown: missingLoads(bus, reached) };
+    }
+    return made;
+  }
+
+  private addRun(run: Run, faults: readonly Fault[]): void {
+    let length: number = run.length;
+    let cable = run.cable;
+    const marks: { readonly at: number; readonly conductance?: number }[] = [];
+    for (const fault of faults) {
+      if (!('run' in fault) || fault.run !== run.index) continue;
+      if (fault.kind === 'length') length = fault.length;
+      else if (fault.kind === 'cable') cable = fault.cable;
+      else {
+        const at = Math.min(1, Math.max(0, fault.at));
+        marks.push(fault.kind === 'open' ? { at } : { at, conductance: 1 / Math.max(leastShort, fault.resistance) });
+      }
+    }
+    let node = run.from;
+    let done = 0;
+    const pull = (to: number, share: number) => {
+      this.pieces.push({ from: node, to, length: (share - done) * length, cable, run });
+    };
+    for (const { at, conductance } of marks.sort((left, right) => left.at - right.at)) {
+      const before = this.nodeCount++;
+      pull(before, at);
+      if (conductance !== undefined) this.shorts.push({ node: before, conductance });
+      node = conductance === undefined ? this.nodeCount++ : before;
+      done = at;
+    }
+    pull(run.to ?? this.nodeCount++, 1);
+  }
+
+  /** The circuit at a corner. */
+  circuitAt(corner: WaveCorner): WaveCircuit {
+    const { bus, nodeCount } = this;
+    const media: Medium[] = [];
+    const indices = new Map<Cable, number>();
+    const lines: Line[] = [];
+    for (const { from, to, length, cable } of this.pieces) {
+      if (length < jointLength || !cable) {
+        lines.push({ from, to, length: 0, medium: noMedium });
+        continue;
+      }
+      let medium = indices.get(cable);
+      if (medium === undefined) {
+        medium = media.length;
+        indices.set(cable, medium);
+        const { inductance, capacitance, ...made } = this.makers.get(cable)!(corner.wires);
+        const { impedance } = corner;
+        media.push({ ...made, inductance: inductance * impedance, capacitance: capacitance / impedance });
+      }
+      lines.push({ from, to, length, medium });
+    }
+    const conductances = new Float64Array(nodeCount).fill(leastConductance);
+    const capacitances = new Float64Array(nodeCount);
+    const terminations: SeriesTermination[] = [];
+    for (const landing of bus.landings) {
+      const { index, splice, port } = landing;
+      const load = bus.kind === 'can' ? (splice === undefined ? 1 / canReceiver : 0) : this.loadOf(index);
+      conductances[index]! += load * corner.load;
+      capacitances[index] = splice === undefined ? (port?.capacitance ?? corner.portCapacitance) : 0;
+      for (const { resistance, capacitance } of this.terminations[index]!) {
+        const ohms = Math.max(leastShort, resistance * corner.terminator);
+        if (capacitance === undefined) conductances[index]! += 1 / ohms;
+        else terminations.push({ node: index, resistance: ohms, capacitance });
+      }
+    }
+    for (const { landing, up, down } of bus.biases) {
+      if (landing !== undefined) conductances[landing]! += 1 / ((up + down) * corner.bias.resistance);
+    }
+    for (const { node, conductance } of this.shorts) conductances[node]! += conductance;
+    return { nodeCount, media, lines, conductances, capacitances, terminations };
+  }
+
+  /** Across the pair: a unit load hangs from each wire to common, so that the pair sees two of them in a row. */
+  private loadOf(index: LandingIndex): number {
+    return (landingLoad(this.bus.landings[index]!) ?? 0) / (2 * unitLoadResistance);
+  }
+
+  /** What the bias networks on the driver's part of the bus put into the pair, in the pair's own sense. */
+  biasesAt({ bias }: WaveCorner): BiasSource[] {
+    return this.bus.biases.flatMap(({ landing, up, down, supply }) => {
+      if (landing === undefined || !this.reached[landing]) return [];
+      const amperes = (this.signs[landing]! * supply * bias.supply) / ((up + down) * bias.resistance);
+      return [{ landing, amperes }];
+    });
+  }
+}

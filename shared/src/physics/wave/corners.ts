@@ -1,0 +1,65 @@
+/** Which values a waveform's figures are varied over. */
+import { biasTolerance, lowered, raised, supplyTolerance, terminatorTolerance } from '../tolerance.js';
+import type { WaveCorner } from './bus-circuit.js';
+import type { DriverGrade } from './drive.js';
+import { impedanceTolerance } from './medium.js';
+
+/**
+ * What a port may hang across the pair that states no capacitance, with its protection and connector. Common practice,
+ * no published source.
+ */
+export const usualPortCapacitance = 25e-12;
+
+export interface GradedCorner {
+  readonly corner: WaveCorner;
+  readonly driver: DriverGrade;
+  readonly edge: number;
+}
+
+const asStated: WaveCorner = {
+  wires: 'nominal',
+  impedance: 1,
+  terminator: 1,
+  load: 1,
+  bias: { resistance: 1, supply: 1 },
+  portCapacitance: 0,
+};
+
+export const nominalWave = (edge: number): GradedCorner => ({ corner: asStated, driver: 'usual', edge });
+
+/**
+ * The least driver on the thinnest wire, against the strongest bias, with terminators that miss the cable's impedance
+ * from either side; and the most driver with little in its way. `edges` are those that the driver may have.
+ */
+export function extremeWaves(edges: readonly number[]): readonly GradedCorner[] {
+  const heavy = {
+    wires: 'high',
+    load: 1,
+    bias: { resistance: lowered(1, biasTolerance), supply: raised(1, supplyTolerance) },
+    portCapacitance: usualPortCapacitance,
+  } as const;
+  const worst: readonly WaveCorner[] = [
+    { ...heavy, impedance: raised(1, impedanceTolerance), terminator: lowered(1, terminatorTolerance) },
+    { ...heavy, impedance: lowered(1, impedanceTolerance), terminator: raised(1, terminatorTolerance) },
+  ];
+  const best: WaveCorner = {
+    wires: 'low',
+    impedance: 1,
+    terminator: raised(1, terminatorTolerance),
+    load: 0,
+    bias: { resistance: raised(1, biasTolerance), supply: lowered(1, supplyTolerance) },
+    portCapacitance: 0,
+  };
+  return [
+    ...worst.flatMap((corner) => edges.map((edge) => ({ corner, driver: 'least', edge }) as const)),
+    { corner: best, driver: 'most', edge: edges[0]! },
+  ];
+}
+
+/** The same in words. */
+export const cornersInWords: readonly string[] = [
+  'driver from the least to the most of its standard',
+  "cable's impedance 10 % and resistance 5 % either way",
+  'terminators and bias resistors 5 %, bias supply 5 %',
+  'ports from no load to the load that they state, and up to 25 pF where they state no capacitance',
+];

@@ -1,0 +1,74 @@
+/**
+ * Drivers as the line sees them: a voltage behind a resistance, from the least to the most that standards allow.
+ *
+ * **RS-485.** The least driver gives 1.5 V into 54 ohm (TIA-485-A) and 2 V into 100 ohm (TIA-422-B, from memory; the
+ * pair of points that data sheets guarantee): 3.29 V behind 64.3 ohm. The most gives 5 V into 54 ohm and 6 V open
+ * (TIA-485-A): 6 V behind 10.8 ohm. A usual one is taken as 5 V behind the resistance of the least: common practice,
+ * no published source.
+ *
+ * **CAN.** Dominant: the least is 1.5 V into 50 ohm, the usual 2 V into 60 ohm, the most 3 V into 65 ohm and 5 V into
+ * 2240 ohm (ISO 11898-2, from memory), all behind the resistance that the last two points tell. Recessive: the driver
+ * lets go, and its resistance is gone too.
+ */
+import { type BusKind, rs485Kinds } from '../../network.js';
+import { type Ohms, ohms, type Ratio, ratio, type Seconds, seconds, type Volts, volts } from '../../quantity.js';
+import { driverTestLoad, leastDrive, receiverThreshold } from '../transceiver.js';
+
+/** A driver's Thevenin equivalent: its voltage without load, and its output resistance. */
+export interface DriverModel {
+  readonly open: Volts;
+  readonly output: Ohms;
+}
+
+export type DriverGrade = 'least' | 'usual' | 'most';
+
+/** The driver that gives two voltages into two loads. */
+export function driverThrough(
+  first: { volts: number; into: number },
+  second: { volts: number; into: number },
+): DriverModel {
+  const output = (second.volts - first.volts) / (first.volts / first.into - second.volts / second.into);
+  return { open: volts(first.volts * (1 + output / first.into)), output: ohms(output) };
+}
+
+const leastPair = driverThrough({ volts: leastDrive, into: driverTestLoad }, { volts: 2, into: 100 });
+const rs485Drivers: Readonly<Record<DriverGrade, DriverModel>> = {
+  least: leastPair,
+  usual: { open: volts(5), output: leastPair.output },
+  most: { open: volts(6), output: ohms(driverTestLoad * (6 / 5 - 1)) },
+};
+
+const mostDominant = driverThrough({ volts: 3, into: 65 }, { volts: 5, into: 2240 });
+const dominant = (level: number, into: number): DriverModel => ({
+  open: volts(level * (1 + mostDominant.output / into)),
+  output: mostDominant.output,
+});
+const canDrivers: Readonly<Record<DriverGrade, DriverModel>> = {
+  least: dominant(1.5, 50),
+  usual: dominant(2, 60),
+  most: mostDominant,
+};
+
+/** What the wave needs to know of a kind of bus. */
+export interface Signalling {
+  readonly drivers: Readonly<Record<DriverGrade, DriverModel>>;
+  readonly threshold: { readonly high: Volts; readonly low: Volts };
+  /** Both bits are driven, or one is and for the other the driver lets go. */
+  readonly driven: 'both bits' | 'dominant bit';
+}
+
+/** ISO 11898-2: at or above 0.9 V dominant, at or below 0.5 V recessive. */
+const canThreshold = { high: volts(0.9), low: volts(0.5) };
+
+export function signallingOf(kind: BusKind | undefined): Signalling | undefined {
+  if (kind === 'can') return { drivers: canDrivers, threshold: canThreshold, driven: 'dominant bit' };
+  if (kind === undefined || !rs485Kinds.has(kind)) return undefined;
+  const threshold = { high: receiverThreshold, low: volts(-receiverThreshold) };
+  return { drivers: rs485Drivers, threshold, driven: 'both bits' };
+}
+
+/** A driver may take this share of the bit for its transition, at most (TIA-485-A). */
+export const slowestEdge: Ratio = ratio(0.3);
+
+/** Where the catalogue states no edge: the fast driver of a published example of tap lengths (SN65HVD3x data sheet). */
+export const fastEdge: Seconds = seconds(25e-9);
