@@ -5,18 +5,8 @@
 import { Simulation } from 'eecircuit-engine';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { isUnknown } from '../../shared/src/figures/study.js';
+import { chanceOf } from '../../shared/src/testing/chance.js';
 import { type BuiltBus, busOf, headDevice, testCable, testDevice } from '../../shared/src/testing/network.js';
-
-/** A small generator of numbers from 0 to 1, the same for a seed everywhere: G. Marsaglia's xorshift of 32 bits. */
-function chanceOf(seed: number): () => number {
-  let state = (seed * 2_654_435_761) >>> 0 || 1;
-  return () => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return (state >>> 0) / 2 ** 32;
-  };
-}
 
 const shapes = ['chain', 'star', 'ring'] as const;
 const faults = [

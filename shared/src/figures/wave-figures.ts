@@ -2,26 +2,16 @@
 import type { Range } from '../known.js';
 import type { LandingIndex } from '../network.js';
 import { waveOfBits } from '../physics/wave/bits.js';
-import type { WaveBus } from '../physics/wave/bus-circuit.js';
 import type { BusWaves } from '../physics/wave/bus-waves.js';
-import type { Signalling } from '../physics/wave/drive.js';
-import { eyeOf, levelOf, type Receiver } from '../physics/wave/eye.js';
+import { eyeOf, levelOf, type Receiver, settledOf } from '../physics/wave/eye.js';
 import { firstReaching, lastLeaving } from '../physics/wave/resample.js';
-import { formatSeconds, type Ratio, ratio, type Seconds, seconds, volts } from '../quantity.js';
+import { formatSeconds, ratio, seconds, volts } from '../quantity.js';
 import type { BusStudy } from './study.js';
+import type { WaveSetting } from './wave-setting.js';
 import type { LandingWave, Waves } from './waves.js';
 
 /** The most points of all rows of a pattern together. */
 const mostValues = 8e6;
-
-/** Everything that a question comes to once it is known to make sense. */
-export interface Setting {
-  readonly waveBus: WaveBus;
-  readonly signalling: Signalling;
-  readonly bitTime: Seconds;
-  readonly edge: Waves['edge'];
-  readonly receiver: Receiver & { readonly samplingAt: Range<Ratio> };
-}
 
 /** The figures of one landing, over all corners that were computed. */
 export function landingFigures(
@@ -33,7 +23,7 @@ export function landingFigures(
   const upright = nominal.upright[landing]!;
   const all = [nominal, ...extremes].map(({ signals }) => {
     const signal = signals[landing]!;
-    return { level: levelOf(signal, upright, receiver), ...eyeOf(signal, upright, receiver) };
+    return { level: levelOf(settledOf(signal), upright, receiver), ...eyeOf(signal, upright, receiver) };
   });
   const { rise, fall } = nominal.signals[landing]!;
   const swing = Math.abs(rise.end);
@@ -73,8 +63,7 @@ export function stepOf({ signals, upright }: BusWaves): Waves['step'] {
 /** The driven bits at every landing as its device sees them. */
 export function patternOf(
   { signals, upright }: BusWaves,
-  bits: string,
-  { bitTime, signalling }: Setting,
+  { bits, bitTime, signalling }: WaveSetting,
   wanted = usualSamples,
 ): Waves['pattern'] {
   const most = Math.floor(mostValues / (bits.length * signals.length));
@@ -98,7 +87,7 @@ export function whyStopped(
   nominal: BusWaves,
   extremes: readonly BusWaves[],
   landings: readonly LandingWave[],
-  { edge, bitTime, signalling }: Setting,
+  { edge, bitTime, signalling }: WaveSetting,
 ): string | undefined {
   if (![nominal, ...extremes].every(({ settled }) => settled)) {
     const followed = Math.max(...nominal.signals.map(({ rise }) => rise.row.length * rise.spacing));
@@ -117,11 +106,13 @@ export function whyStopped(
 }
 
 /** What stands for values that the catalogue does not state. */
-export function assumptionsOf({ bus }: BusStudy, { edge, signalling }: Setting): string[] {
+export function assumptionsOf({ bus }: BusStudy, { edge, signalling }: WaveSetting): string[] {
   const assumptions: string[] = [];
   if (edge.assumed) {
     const taken = formatSeconds(edge.time);
-    assumptions.push(`the driver states no edge: ${taken} is taken, and up to 0.3 of the bit among the extremes`);
+    assumptions.push(
+      `the driver states no edge: ${taken} is taken, and up to ${formatSeconds(edge.slowest)} among the extremes`,
+    );
   }
   if (bus.landings.some(({ port, splice }) => splice === undefined && port?.capacitance === undefined)) {
     assumptions.push('ports that state no capacitance have none, and up to 25 pF among the extremes');

@@ -6,18 +6,16 @@
  */
 import { isUnknown, type Range, type Unknown } from '../known.js';
 import type { LandingIndex } from '../network.js';
-import { mostLoops } from '../physics/circuit.js';
-import { WaveBus } from '../physics/wave/bus-circuit.js';
 import { busWaves } from '../physics/wave/bus-waves.js';
 import { cornersInWords, extremeWaves, type GradedCorner, nominalWave } from '../physics/wave/corners.js';
-import { fastEdge, signallingOf, slowestEdge } from '../physics/wave/drive.js';
 import type { Fault } from '../physics/wave/fault.js';
-import { samplingOf } from '../physics/wave/sampling.js';
-import { type BitsPerSecond, type Ratio, type Seconds, seconds, type Volts } from '../quantity.js';
+import type { BitsPerSecond, Ratio, Seconds, Volts } from '../quantity.js';
 import type { BusStudy } from './study.js';
-import { assumptionsOf, landingFigures, patternOf, type Setting, stepOf, whyStopped } from './wave-figures.js';
+import { assumptionsOf, landingFigures, patternOf, stepOf, whyStopped } from './wave-figures.js';
+import { waveSettingOf } from './wave-setting.js';
 
 export type { Fault } from '../physics/wave/fault.js';
+export { defaultPattern } from './wave-setting.js';
 
 /** What is asked of a bus. Only the driver must be said. */
 export interface WaveQuestion {
@@ -44,8 +42,11 @@ export interface WaveQuestion {
 export interface Waves {
   readonly driver: LandingIndex;
   readonly bitTime: Seconds;
-  /** The driver's 10 to 90 % transition, and whether it is assumed because the catalogue states none. */
-  readonly edge: { readonly time: Seconds; readonly assumed: boolean };
+  /**
+   * The driver's 10 to 90 % transition, whether it is assumed because the catalogue states none, and the slowest that
+   * is regarded then.
+   */
+  readonly edge: { readonly time: Seconds; readonly assumed: boolean; readonly slowest: Seconds };
   /** A level at or above `high` and one at or below `low` are read for certain; what lies between may be read as either. */
   readonly threshold: { readonly high: Volts; readonly low: Volts };
   /** When a receiver samples, as a share of the bit after the bit's edge arrives: the usual, earliest and latest instant. */
@@ -85,23 +86,15 @@ export interface LandingWave {
   readonly cutOff: boolean;
 }
 
-/** An idle line, a start bit, both bits alone among the others, and long stretches of each. */
-export const defaultPattern = '1101001110001011111000001';
-
-/** The most bits of a pattern. */
-const mostBits = 4096;
-
 /** The waves of a bus, or the reason why they cannot be told. It throws at nothing and takes bounded time. */
 export function wavesOf(study: BusStudy, question: WaveQuestion): Waves | Unknown {
-  const setting = settingOf(study, question);
+  const setting = waveSettingOf(study, question);
   if (isUnknown(setting)) return setting;
   const { waveBus, signalling, bitTime, edge, receiver } = setting;
   const compute = ({ corner, driver, edge: time }: GradedCorner) =>
     busWaves(waveBus, corner, signalling.drivers[driver], signalling.driven, time);
   const nominal = compute(nominalWave(edge.time));
-  const edges = edge.assumed ? [edge.time, Math.max(edge.time, slowestEdge * bitTime)] : [edge.time];
-  const extremes = question.nominalOnly ? [] : extremeWaves(edges).map(compute);
-  const bits = question.pattern ?? defaultPattern;
+  const extremes = question.nominalOnly ? [] : extremeWaves([edge.time, edge.slowest]).map(compute);
   const landings = study.bus.landings.map(({ index, name }) => {
     const cutOff = !waveBus.reached[index];
     return { landing: index, name, cutOff, ...landingFigures(nominal, extremes, index, receiver) };
@@ -114,50 +107,10 @@ export function wavesOf(study: BusStudy, question: WaveQuestion): Waves | Unknow
     threshold: signalling.threshold,
     samplingAt: receiver.samplingAt,
     step: stepOf(nominal),
-    pattern: patternOf(nominal, bits, setting, question.samples),
+    pattern: patternOf(nominal, setting, question.samples),
     landings,
     ...(stopped !== undefined && { stopped }),
     corners: question.nominalOnly ? [] : cornersInWords,
     assumptions: assumptionsOf(study, setting),
   };
-}
-
-function settingOf({ bus, shape, temperature }: BusStudy, question: WaveQuestion): Setting | Unknown {
-  const { kind, landings } = bus;
-  const { driver, rate = bus.rate?.value, pattern = defaultPattern, faults = [] } = question;
-  if (kind === undefined) return { unknown: 'the kind of the bus' };
-  const signalling = signallingOf(kind);
-  if (!signalling) return { unknown: `the waveforms of a ${kind} bus: they are computed for RS-485 and CAN` };
-  if (!landings[driver]) return { unknown: `the driver: the bus has no landing number ${driver}` };
-  if (rate === undefined || !(0 < rate && rate < Number.POSITIVE_INFINITY)) return { unknown: 'the rate of the bus' };
-  if (!/^[01]+$/.test(pattern) || mostBits < pattern.length) {
-    return { unknown: `the bits to drive: a pattern has 1 to ${mostBits} of 0 and 1` };
-  }
-  if (mostLoops < shape.closing.length) {
-    return { unknown: `the waveforms of a bus with ${shape.closing.length} loops, more than ${mostLoops}` };
-  }
-  for (const fault of faults) {
-    const there = 'run' in fault ? bus.runs[fault.run] : landings[fault.landing];
-    if (!there) return { unknown: `where the fault '${fault.kind}' is: the bus has no such place` };
-  }
-  const waveBus = WaveBus.of(bus, temperature, faults, driver);
-  if (isUnknown(waveBus)) return waveBus;
-  const bitTime = seconds(1 / rate);
-  const stated = question.edge ?? landings[driver].port?.edge;
-  const edge =
-    stated !== undefined && 0 < stated && stated < Number.POSITIVE_INFINITY
-      ? { time: stated, assumed: false }
-      : { time: seconds(Math.min(fastEdge, slowestEdge * bitTime)), assumed: true };
-  const receiver = { bitTime, threshold: signalling.threshold, samplingAt: samplingOf(bus) };
-  return { waveBus, signalling, bitTime, edge, receiver };
-}
-
-/**
- * Whether delays and edge are so short against the bit that at the sampling instant every level is the settled one, so
- * that the margin follows from levels without a simulation. It is quick, and never says so wrongly.
- */
-export function settlesEasily(study: BusStudy, driver: LandingIndex): boolean {
-  void study;
-  void driver;
-  return false;
 }

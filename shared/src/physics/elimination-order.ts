@@ -3,12 +3,7 @@
  * (H. M. Markowitz 1957, W. F. Tinney and J. W. Walker 1967). It finds the perfect order of every tree, also of one
  * whose vertex `last` must come last.
  */
-export function leastDegreeOrder(
-  count: number,
-  from: ArrayLike<number>,
-  to: ArrayLike<number>,
-  last = -1,
-): Int32Array {
+export function leastDegreeOrder(count: number, from: ArrayLike<number>, to: ArrayLike<number>, last = -1): Int32Array {
   const neighbours = Array.from({ length: count }, () => new Set<number>());
   for (let edge = 0; edge < from.length; edge++) {
     const [left, right] = [from[edge]!, to[edge]!];

@@ -1,7 +1,7 @@
 /** What every landing of a bus receives while one of them drives, at one choice of all uncertain values. */
 import type { LandingIndex } from '../../network.js';
 import type { Signal } from './bits.js';
-import type { WaveBus, WaveCorner } from './bus-circuit.js';
+import type { BiasSource, WaveBus, WaveCorner } from './bus-circuit.js';
 import { CircuitSolver } from './circuit-solver.js';
 import type { DriverModel, Signalling } from './drive.js';
 import type { Sampled } from './resample.js';
@@ -56,12 +56,46 @@ function scaled({ start, spacing, rows, ends }: StepResponse, landing: LandingIn
   return { start, spacing, row: rows[landing]!.map((value) => value * scale), end: ends[landing]! * scale };
 }
 
-/** Direct voltage of the pair at each landing by the bias alone, with the driver's resistance across its landing. */
-function biasLevels(bus: WaveBus, corner: WaveCorner, conductance: number): Float64Array {
+/** What a landing has once all has come to rest; volts, with the bus the right way round. */
+export interface SettledLevels {
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** The ends of {@link busWaves}' signals without their ways there: direct current alone. */
+export function settledLevels(
+  bus: WaveBus,
+  corner: WaveCorner,
+  driver: DriverModel,
+  driven: Signalling['driven'],
+): SettledLevels[] {
+  const conductance = 1 / driver.output;
+  const gains = directLevels(bus, corner, conductance, [{ landing: bus.driver, amperes: conductance }]);
+  if (driven === 'dominant bit') return Array.from(gains, (gain) => ({ lower: 0, upper: driver.open * gain }));
+  const offsets = biasLevels(bus, corner, conductance);
+  const ownSign = bus.signs[bus.driver]!;
+  return Array.from(gains, (gain, landing) => {
+    const offset = ownSign * offsets[landing]!;
+    return { lower: offset - driver.open * gain, upper: offset + driver.open * gain };
+  });
+}
+
+/** Of the pair by the bias alone, with the driver's resistance across its landing. */
+const biasLevels = (bus: WaveBus, corner: WaveCorner, conductance: number): Float64Array =>
+  directLevels(bus, corner, conductance, bus.biasesAt(corner));
+
+/** Direct voltage of the pair at each landing by currents at some. */
+function directLevels(
+  bus: WaveBus,
+  corner: WaveCorner,
+  conductance: number,
+  sources: readonly BiasSource[],
+): Float64Array {
   const levels = new Float64Array(bus.signs.length);
-  for (const { landing, amperes } of bus.biasesAt(corner)) {
-    const whole = bus.circuitAt(corner);
-    whole.conductances[bus.driver]! += conductance;
+  if (sources.length === 0) return levels;
+  const whole = bus.circuitAt(corner);
+  whole.conductances[bus.driver]! += conductance;
+  for (const { landing, amperes } of sources) {
     const { circuit, nodes } = reachableFrom(whole, landing);
     const solver = new CircuitSolver(circuit, 0);
     solver.solve(0, 0);

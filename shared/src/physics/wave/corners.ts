@@ -29,9 +29,11 @@ export const nominalWave = (edge: number): GradedCorner => ({ corner: asStated, 
 
 /**
  * The least driver on the thinnest wire, against the strongest bias, with terminators that miss the cable's impedance
- * from either side; and the most driver with little in its way. `edges` are those that the driver may have.
+ * from either side; and the most driver with little in its way. `edges` are those that the driver may have, the fastest
+ * first.
  */
-export function extremeWaves(edges: readonly number[]): readonly GradedCorner[] {
+export function extremeWaves(possible: readonly number[]): readonly GradedCorner[] {
+  const edges = [...new Set(possible)];
   const heavy = {
     wires: 'high',
     load: 1,

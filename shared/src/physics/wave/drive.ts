@@ -11,7 +11,7 @@
  * lets go, and its resistance is gone too.
  */
 import { type BusKind, rs485Kinds } from '../../network.js';
-import { type Ohms, ohms, type Ratio, ratio, type Seconds, seconds, type Volts, volts } from '../../quantity.js';
+import { type Ohms, ohms, type Seconds, seconds, type Volts, volts } from '../../quantity.js';
 import { driverTestLoad, leastDrive, receiverThreshold } from '../transceiver.js';
 
 /** A driver's Thevenin equivalent: its voltage without load, and its output resistance. */
@@ -68,7 +68,16 @@ export function signallingOf(kind: BusKind | undefined): Signalling | undefined 
 }
 
 /** A driver may take this share of the bit for its transition, at most (TIA-485-A). */
-export const slowestEdge: Ratio = ratio(0.3);
+const slowestShare = 0.3;
 
-/** Where the catalogue states no edge: the fast driver of a published example of tap lengths (SN65HVD3x data sheet). */
-export const fastEdge: Seconds = seconds(25e-9);
+/** The slowest slew-limited drivers, those for 115 kbit/s: from memory of their data sheets. */
+const slowestEdge = seconds(2.5e-6);
+
+/** The fast driver of a published example of tap lengths (SN65HVD3x data sheet). */
+const fastestEdge = seconds(25e-9);
+
+/** What a driver's 10 to 90 % transition may be where the catalogue states none. */
+export function edgesFor(bitTime: Seconds): { readonly fast: Seconds; readonly slow: Seconds } {
+  const most = slowestShare * bitTime;
+  return { fast: seconds(Math.min(fastestEdge, most)), slow: seconds(Math.min(slowestEdge, most)) };
+}

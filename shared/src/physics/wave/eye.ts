@@ -13,6 +13,7 @@
  */
 import type { Range } from '../../known.js';
 import type { Signal } from './bits.js';
+import type { SettledLevels } from './bus-waves.js';
 import { firstReaching, resampled, type Sampled } from './resample.js';
 
 export interface Receiver {
@@ -31,6 +32,8 @@ export interface Eye {
 const mostPhases = 128;
 const leastPhases = 16;
 
+export const settledOf = ({ lower, rise }: Signal): SettledLevels => ({ lower, upper: lower + rise.end });
+
 /** The eye of a landing; `upright` is false where the device sees the pair the other way round. */
 export function eyeOf(signal: Signal, upright: boolean, receiver: Receiver): Eye {
   const { rise, fall } = signal;
@@ -38,7 +41,9 @@ export function eyeOf(signal: Signal, upright: boolean, receiver: Receiver): Eye
   const phases = Math.min(mostPhases, Math.max(leastPhases, Math.round(bitTime / rise.spacing)));
   const levels = new Float64Array(phases + 1);
   if (!upright || Math.abs(rise.end) < 1e-9 || bitTime < 2 * rise.spacing) {
-    levels.fill(upright ? worstOfVeryShortBits(signal, receiver) : invertedLevel(signal, receiver));
+    levels.fill(
+      upright ? worstOfVeryShortBits(signal, receiver) : settledMargin(settledOf(signal), false, receiver.threshold),
+    );
   } else if (fall === rise) drivenLevels(signal, receiver, levels);
   else releasedLevels(signal, receiver, levels);
   const { low, high } = receiver.samplingAt;
@@ -53,15 +58,19 @@ export function eyeOf(signal: Signal, upright: boolean, receiver: Receiver): Eye
  * The settled level that counts: of RS-485 the lesser of both, of CAN the dominant one; negative where the device takes
  * each bit for the other.
  */
-export function levelOf({ lower, rise }: Signal, upright: boolean, { threshold }: Receiver): number {
-  const upper = lower + rise.end;
+export function levelOf({ lower, upper }: SettledLevels, upright: boolean, { threshold }: Receiver): number {
   if (0 <= threshold.low) return upright ? upper : -upper;
   return upright ? Math.min(upper, -lower) : Math.min(-upper, lower);
 }
 
-/** Of a device that takes each bit for the other: the farther the level is on the wrong side, the worse. */
-const invertedLevel = ({ lower, rise }: Signal, { threshold }: Receiver): number =>
-  Math.min(lower - threshold.high, threshold.low - lower - rise.end);
+/** How far the settled levels lie beyond their thresholds, the lesser; of a device that sees them swapped too. */
+export function settledMargin(
+  { lower, upper }: SettledLevels,
+  upright: boolean,
+  { high, low }: Receiver['threshold'],
+): number {
+  return upright ? Math.min(upper - high, low - lower) : Math.min(lower - high, low - upper);
+}
 
 /** Bits far shorter than the edge: every change of the response is another bit's, none is the bit's own. */
 function worstOfVeryShortBits({ lower, rise }: Signal, { threshold }: Receiver): number {

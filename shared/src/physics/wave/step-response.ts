@@ -35,7 +35,7 @@ const mostNumbers = 6e6;
 /** By how much the edge is slowed down at most to see a circuit come to rest within the points there are. */
 const mostSlowdown = 64;
 /** A response has settled when it stays this near to its end, as a share of the largest end or of the driver's swing. */
-const settledShare = 2e-4;
+const settledShare = 5e-5;
 /** Points past which nothing moves by more than this share are left out. */
 const stillShare = 1e-5;
 
@@ -69,13 +69,20 @@ export function stepResponse(whole: WaveCircuit, { node, conductance, sigma: wan
   const { circuit, nodes } = reachableFrom(whole, node);
   circuit.conductances[0]! += conductance;
   const transform = new StepTransform(circuit, conductance === 0 ? 1 : conductance);
-  const { points, slowdown, settles } = chosenWindow(circuit, transform, wanted);
+  const { points: first, slowdown, settles } = chosenWindow(circuit, transform, wanted);
   const sigma = wanted * slowdown;
-  const computed = transform.response(sigma, points);
+  let points = first;
+  let computed = transform.response(sigma, points);
   // The last points of a window are the least sure ones.
-  const sure = points - (points >> 4);
-  const count = Math.min(sure, Math.max(4, lastMoving(computed.rows, computed.ends, stillShare) + 2));
-  const settled = settles && lastMoving(computed.rows, computed.ends, 2 * settledShare) < sure - 1;
+  const sure = () => points - (points >> 4);
+  const isResting = () => lastMoving(computed.rows, computed.ends, settledShare) < sure() - 1;
+  // A slow edge may have passed over what rings on after this one.
+  while (settles && !isResting() && 2 * points <= mostPointsOf(circuit)) {
+    points *= 2;
+    computed = transform.response(sigma, points);
+  }
+  const settled = settles && isResting();
+  const count = Math.min(sure(), Math.max(4, lastMoving(computed.rows, computed.ends, stillShare) + 2));
   const rows = computed.rows.map((row) => row.slice(0, count));
   const none = new Float64Array(0);
   return {
@@ -100,7 +107,7 @@ interface Window {
  * each costs little.
  */
 function chosenWindow(circuit: WaveCircuit, transform: StepTransform, sigma: number): Window {
-  const budget = Math.max(leastPoints, Math.min(mostPoints, powerOfTwoTo(mostNumbers / circuit.nodeCount)));
+  const budget = mostPointsOf(circuit);
   let delay = 0;
   for (const { length, medium } of circuit.lines) {
     if (medium !== noMedium) delay += length * delayPerMetre(circuit.media[medium]!);
@@ -133,7 +140,10 @@ function lastMoving(rows: readonly Float64Array[], ends: Float64Array, share: nu
   return last;
 }
 
-const powerOfTwoTo = (most: number): number => 2 ** Math.floor(Math.log2(most));
+function mostPointsOf({ nodeCount }: WaveCircuit): number {
+  const affordable = 2 ** Math.floor(Math.log2(mostNumbers / nodeCount));
+  return Math.max(leastPoints, Math.min(mostPoints, affordable));
+}
 
 class StepTransform {
   private readonly solver: CircuitSolver;

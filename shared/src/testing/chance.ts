@@ -1,0 +1,10 @@
+/** A small generator of numbers from 0 to 1, the same for a seed everywhere: G. Marsaglia's xorshift of 32 bits. */
+export function chanceOf(seed: number): () => number {
+  let state = (seed * 2_654_435_761) >>> 0 || 1;
+  return () => {
+    state ^= state << 13;
+    state ^= state >>> 17;
+    state ^= state << 5;
+    return (state >>> 0) / 2 ** 32;
+  };
+}

@@ -1,0 +1,107 @@
+/**
+ * Waveforms against ngspice (npm package `eecircuit-engine`): its lossy line LTRA solves the same telegraph equations
+ * by convolution in time, which shares nothing with the transform used here. LTRA has no skin effect, so that it is
+ * switched off for the comparison.
+ */
+import { Simulation } from 'eecircuit-engine';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { isUnknown } from '../../shared/src/known.js';
+import { waveOfBits } from '../../shared/src/physics/wave/bits.js';
+import { WaveBus } from '../../shared/src/physics/wave/bus-circuit.js';
+import { nominalWave } from '../../shared/src/physics/wave/corners.js';
+import { edgePerSigma, gaussianIntegral, stepResponse } from '../../shared/src/physics/wave/step-response.js';
+import { celsius } from '../../shared/src/quantity.js';
+import { type DrawnWave, drawnWave, netlistOf } from './drawn-waves.js';
+
+const output = 64.3;
+const samples = 256;
+/** What waveforms may differ by, as a share of the driver's swing. */
+const allowed = 0.02;
+
+/** The driver's voltage as a piecewise linear source: 0 to 1 V by Gaussian edges in the middle of which bits begin. */
+function source({ bits, bitTime, edge }: DrawnWave): string {
+  const sigma = edge / edgePerSigma;
+  const points: string[] = ['0 0'];
+  const level = (bit: number) => (bits[bit] === '1' ? 1 : 0);
+  for (let bit = 1; bit < bits.length; bit++) {
+    if (level(bit) === level(bit - 1)) continue;
+    for (let step = -20; step <= 20; step++) {
+      const share = gaussianIntegral(step / 5);
+      const value = level(bit - 1) + (level(bit) - level(bit - 1)) * (step === -20 ? 0 : step === 20 ? 1 : share);
+      points.push(`${bit * bitTime + (step / 5) * sigma} ${value}`);
+    }
+  }
+  return `V1 source 0 PWL(${points.join(' ')})`;
+}
+
+describe('waveforms against ngspice', () => {
+  const simulation = new Simulation();
+  const differences: number[] = [];
+  beforeAll(async () => simulation.start());
+
+  afterAll(() => {
+    const sorted = differences.toSorted((left, right) => left - right);
+    const at = (share: number) => `${(100 * sorted[Math.floor(share * (sorted.length - 1))]!).toFixed(3)} %`;
+    console.log(
+      `worst difference at each of ${sorted.length} landings, of the driver's swing: median ${at(0.5)}, 95th percentile ${at(0.95)}, worst ${at(1)}`,
+    );
+  });
+
+  /** Points of every landing; it fails where the simulator did. */
+  async function simulated(lines: readonly string[]): Promise<ReadonlyMap<string, readonly number[]>> {
+    simulation.setNetList(['* waves', ...lines, '.end'].join('\n'));
+    const result = await simulation.runSim();
+    expect(result.data.length, simulation.getError().join('\n')).toBeGreaterThan(0);
+    return new Map(result.data.map(({ name, values }) => [name.toLowerCase(), values.map(Number)]));
+  }
+
+  const seeds = Array.from({ length: 200 }, (_, seed) => seed + 1);
+  it.each(seeds)(
+    'bus %i',
+    async (seed) => {
+      const drawn = drawnWave(seed);
+      const { built, faults, driver, edge, bits, bitTime } = drawn;
+      const waveBus = WaveBus.of(built.bus, celsius(20), faults, driver);
+      if (isUnknown(waveBus)) throw new Error(waveBus.unknown);
+      const circuit = waveBus.circuitAt(nominalWave(edge).corner);
+      const plain = { ...circuit, media: circuit.media.map((medium) => ({ ...medium, skin: false })) };
+      const sigma = edge / edgePerSigma;
+      const { start, spacing, rows, ends, settled } = stepResponse(plain, {
+        node: driver,
+        conductance: 1 / output,
+        sigma,
+      });
+      expect(settled).toBe(true);
+
+      const stop = bits.length * bitTime;
+      const step = edge / 6;
+      const points = await simulated([
+        source(drawn),
+        ...netlistOf(drawn, output),
+        `.tran ${step} ${stop} 0 ${step}`,
+        `.save time ${built.bus.landings.map(({ index }) => `v(n${index})`).join(' ')}`,
+      ]);
+      const time = points.get('time')!;
+      expect(time.at(-1)).toBeGreaterThan(stop * 0.999);
+      let worst = 0;
+      for (const { index } of built.bus.landings) {
+        const row = rows[index]!;
+        const rise = { start, spacing, row, end: ends[index]! };
+        const raised = Array.from(bits, (bit) => bit === '1');
+        const wave = waveOfBits(raised, { lower: 0, rise, fall: rise }, bitTime, samples);
+        const volts = points.get(`v(n${index})`)!;
+        let difference = 0;
+        for (const [point, instant] of time.entries()) {
+          const position = (instant / bitTime) * samples;
+          const floor = Math.min(wave.length - 2, Math.floor(position));
+          const ours = wave[floor]! + (position - floor) * (wave[floor + 1]! - wave[floor]!);
+          difference = Math.max(difference, Math.abs(ours - volts[point]!));
+        }
+        differences.push(difference);
+        worst = Math.max(worst, difference);
+      }
+      expect(worst).toBeLessThan(allowed);
+    },
+    60_000,
+  );
+});
