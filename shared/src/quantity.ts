@@ -126,14 +126,18 @@ export const inSi = (value: number, { scale, offset = 0 }: UnitDefinition): numb
 /** In which unit lengths are shown to a person. */
 export type LengthUnit = 'ft' | 'm';
 
-const grouped = [0, 1, 2, 3].map(
-  (digits) => new Intl.NumberFormat('en-US', { maximumFractionDigits: digits, useGrouping: true }),
-);
+/** By the most decimals; making one takes longer than formatting a hundred numbers. */
+const formats: Intl.NumberFormat[] = [];
+
+function withDecimals(value: number, most: number): string {
+  formats[most] ??= new Intl.NumberFormat('en-US', { maximumFractionDigits: most });
+  return formats[most].format(value);
+}
 
 /** A number as people write it: thousands grouped, at most `digits` decimals, no trailing zeros. */
 export function formatNumber(value: number, digits = 0): string {
   if (!Number.isFinite(value)) return value > 0 ? 'infinitely many' : 'unknown';
-  return Math.abs(value) < 1e15 ? (grouped[digits] as Intl.NumberFormat).format(value) : value.toExponential(2);
+  return Math.abs(value) < 1e15 ? withDecimals(value, digits) : value.toExponential(2);
 }
 
 /** `significant` figures without an exponent for everyday sizes: 0.0123, 4.57, 1,230. */
@@ -143,7 +147,7 @@ export function formatSignificant(value: number, significant = 3): string {
   const exponent = Math.floor(Math.log10(Math.abs(value)));
   if (exponent < -4 || 14 < exponent) return value.toExponential(significant - 1);
   const rounded = Number(value.toPrecision(significant));
-  return rounded.toLocaleString('en-US', { maximumFractionDigits: Math.max(0, significant - 1 - exponent) });
+  return withDecimals(rounded, Math.max(0, significant - 1 - exponent));
 }
 
 /** A length in the reader's unit: `4,310 ft`, `38.5 m`. Short ones keep one decimal. */

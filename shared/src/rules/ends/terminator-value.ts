@@ -4,7 +4,7 @@ import { canTerminators } from '../../limits/can.js';
 import { segmentForm } from '../../limits/free-topology.js';
 import { limitedLength } from '../../limits/length.js';
 import { terminatorShare } from '../../limits/terminator.js';
-import type { Landing } from '../../network.js';
+import type { Bus, Landing } from '../../network.js';
 import { formatNumber, formatOhms, type Ohms, ohms } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
@@ -19,27 +19,28 @@ import {
   terminatorFits,
 } from './terminators.js';
 
-/** What is workable at a landing, and why. */
+/** What is workable at a landing. */
 interface Band {
   readonly low: Ohms;
   readonly high: Ohms;
   readonly due: Ohms;
-  readonly because: string;
 }
 
 function bandAt(study: BusStudy, landing: Landing): Band {
-  const { bus } = study;
-  const due = dueTermination(bus, landing).resistance;
-  const impedance = impedanceAt(bus, landing);
-  if (bus.kind === 'can') {
+  const due = dueTermination(study.bus, landing).resistance;
+  if (study.bus.kind === 'can') {
     const { low, high, highWhenLong, longBeyond } = canTerminators;
-    const isLong = longBeyond < limitedLength(study);
-    const because = `${formatOhms(due)} are usual on CAN`;
-    return { low, high: isLong ? highWhenLong : high, due, because };
+    return { low, high: longBeyond < limitedLength(study) ? highWhenLong : high, due };
   }
-  const because =
-    impedance === undefined ? `${formatOhms(due)} are usual` : `its cable has an impedance of ${formatOhms(due)}`;
-  return { low: ohms(due * (1 - terminatorShare.value)), high: ohms(due * (1 + terminatorShare.value)), due, because };
+  return { low: ohms(due * (1 - terminatorShare.value)), high: ohms(due * (1 + terminatorShare.value)), due };
+}
+
+/** Why just this resistance is due, as a clause. */
+function becauseOf(bus: Bus, landing: Landing, due: Ohms): string {
+  if (bus.kind === 'can') return `${formatOhms(due)} are usual on CAN`;
+  return impedanceAt(bus, landing) === undefined
+    ? `${formatOhms(due)} are usual`
+    : `its cable has an impedance of ${formatOhms(due)}`;
 }
 
 const fits = ({ bus }: BusStudy, landing: Landing, { low, high }: Band, resistance: Ohms): boolean =>
@@ -67,7 +68,7 @@ export const terminatorValue: BusRule = {
           0,
         );
         report({
-          message: `${landing.name} is terminated by ${terminationText(termination)}, but ${band.because}; ${formatOhms(band.low)} to ${formatOhms(band.high)} are workable, and this one sends ${reflected} % of the wave back: use ${formatOhms(due)}`,
+          message: `${landing.name} is terminated by ${terminationText(termination)}, but ${becauseOf(bus, landing, due)}; ${formatOhms(band.low)} to ${formatOhms(band.high)} are workable, and this one sends ${reflected} % of the wave back: use ${formatOhms(due)}`,
           place: termination.place ?? landing.place,
           at: landing.name,
           fixes: () =>
