@@ -45,7 +45,7 @@ describe('the sample stores', () => {
     expect(formatText(text)).toBe(text);
   });
 
-  it.each(['catalogue', 'small', 'full', 'power'])('%s has neither an error nor a warning', (folder) => {
+  it.each(['catalogue', 'small', 'full', 'power', 'channels'])('%s has neither an error nor a warning', (folder) => {
     expect(faultsIn(folder)).toEqual([]);
   });
 

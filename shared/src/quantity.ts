@@ -190,6 +190,12 @@ export function formatWatts(value: Watts, unitName: 'W' | 'VA' = 'W'): string {
 /** Nothing at all is told in the whole unit. */
 const isSmall = (value: number) => value !== 0 && Math.abs(value) < 0.9995;
 
+/** `19,200 bit/s`; from a hundred thousand up `250 kbit/s` and `1 Mbit/s`, as they are spoken of. */
+export function formatRate(value: BitsPerSecond): string {
+  if (value < 1e5) return `${formatNumber(value, 1)} bit/s`;
+  return value < 1e6 ? `${formatNumber(value / 1e3, 3)} kbit/s` : `${formatNumber(value / 1e6, 3)} Mbit/s`;
+}
+
 /** A time with the prefix that keeps it readable: `5.4 us`, `12 ms`. */
 export function formatSeconds(value: Seconds): string {
   const size = Math.abs(value);

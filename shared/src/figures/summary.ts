@@ -44,7 +44,7 @@ function lengthLine(study: BusStudy): SummaryLine | undefined {
   return (
     limit && {
       ...sourceOf(limit),
-      what: 'length',
+      what: length === study.length ? 'length' : 'end to end',
       value: study.lengthText(length),
       limit: `at most ${study.lengthText(metres(limit.value))}`,
       share: length / limit.value,

@@ -1,6 +1,6 @@
 /** How long a bus may be, and how fast for its length. */
 import type { BusStudy } from '../figures/study.js';
-import { formatNumber, type Metres, metresPerFoot } from '../quantity.js';
+import { formatRate, type Metres, metresPerFoot } from '../quantity.js';
 import { gaugeOf, isCategoryCable } from './cable-class.js';
 import { segmentForm, segmentLength } from './free-topology.js';
 import type { Limit } from './limit.js';
@@ -57,7 +57,7 @@ export function lengthLimit(study: BusStudy): Limit | undefined {
     case 'can': {
       const value = bus.rate && study.canGuide.length(bus.rate.value);
       if (!bus.rate || value === undefined) return undefined;
-      const meaning = `the most that a CAN bus should run at ${formatNumber(bus.rate.value)} bit/s`;
+      const meaning = `the most that a CAN bus should run at ${formatRate(bus.rate.value)}`;
       return { value, meaning, source: study.canGuide.source, strength: 'guidance' };
     }
     default:

@@ -67,7 +67,13 @@ export const segmentView: FiguresView = {
     ['class of cable', classText(study)],
     ['farthest apart', farthestText(study)],
   ],
-  columns: [meter, delayColumn],
+  columns: [
+    {
+      ...meter,
+      meaning: 'an ohmmeter across the pair, nothing powered; open is right, for capacitors block direct current',
+    },
+    delayColumn,
+  ],
 };
 
 function classText({ bus }: BusStudy): string {
@@ -90,8 +96,9 @@ export const linkView: FiguresView = {
   columns: [
     {
       title: 'link to',
-      cell: ({ bus, links }, { index }) => {
+      cell: ({ bus, links }, { index, splice }) => {
         const link = links.find(({ from, to }) => from === index || to === index);
+        if (!link && splice !== undefined) return '';
         return link
           ? bus.landings[link.from === index ? link.to : link.from]!.name
           : { unknown: 'no cable leads there' };
@@ -100,8 +107,9 @@ export const linkView: FiguresView = {
     {
       title: 'loop',
       meaning: 'out and back through one pair of the fixed cable of its link',
-      cell: (study, { index }) => {
+      cell: (study, { index, splice }) => {
         const link = study.links.find(({ from, to }) => from === index || to === index);
+        if (!link && splice !== undefined) return '';
         return link ? shown(linkResistance(study, link), ohmsText) : { unknown: 'no cable leads there' };
       },
     },

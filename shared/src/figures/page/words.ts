@@ -6,6 +6,7 @@ import {
   type Amperes,
   formatAmperes,
   formatOhms,
+  formatRate,
   formatSeconds,
   formatVolts,
   formatWatts,
@@ -37,7 +38,7 @@ export const secondsText = (value: Known<Seconds>) =>
 
 /** `modbus-rtu 19200 8E1`, as far as the bus says. */
 export function kindText({ bus }: BusStudy): string {
-  const rate = bus.rate ? ` ${bus.rate.value}` : '';
+  const rate = bus.rate ? ` ${bus.rate.value < 1e5 ? bus.rate.value : formatRate(bus.rate.value)}` : '';
   const format = bus.format
     ? ` ${bus.format.value.dataBits}${bus.format.value.parity}${bus.format.value.stopBits}`
     : '';

@@ -1,7 +1,7 @@
 import { isUnknown } from '../../known.js';
 import { lengthLimit, limitedLength } from '../../limits/length.js';
 import { propagation, samplePointOf } from '../../physics/can.js';
-import { formatNumber, formatSeconds, seconds } from '../../quantity.js';
+import { formatNumber, formatRate, formatSeconds, seconds } from '../../quantity.js';
 import { canExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
 import { slowerFixes } from './rate-too-fast-for-length.js';
@@ -24,7 +24,7 @@ export const propagationOverBudget: BusRule = {
     const assumed = unsaid.length > 0 ? ', taking 255 ns for a transceiver that states no delay' : '';
     const share = formatNumber(samplePointOf(bus) * 100, 1);
     report({
-      message: `a bit needs ${formatSeconds(time)} from ${from.name} to ${to.name} and back${assumed}; at ${formatNumber(bus.rate.value)} bit/s and a sample at ${share} % it has ${formatSeconds(seconds(time + slack))} (${formatSeconds(seconds(-slack))} short): slow bus ${bus.name} down, shorten it, or sample later`,
+      message: `a bit needs ${formatSeconds(time)} from ${from.name} to ${to.name} and back${assumed}; at ${formatRate(bus.rate.value)} and a sample at ${share} % it has ${formatSeconds(seconds(time + slack))} (${formatSeconds(seconds(-slack))} short): slow bus ${bus.name} down, shorten it, or sample later`,
       place: bus.samplePoint?.place ?? bus.rate.place,
       severity: unsaid.length > 0 ? 'warning' : 'error',
       fixes: () => slowerFixes(study, (rate) => time <= samplePointOf(bus) / rate),

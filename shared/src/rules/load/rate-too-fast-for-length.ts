@@ -2,7 +2,7 @@ import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import { canRates } from '../../limits/can.js';
 import { lengthLimit, lengthTimesRate, limitedLength, slowRate } from '../../limits/length.js';
-import { type BitsPerSecond, bitsPerSecond, formatNumber, metres } from '../../quantity.js';
+import { type BitsPerSecond, bitsPerSecond, formatRate, metres } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { loadExample } from './example.js';
 
@@ -29,14 +29,14 @@ export const rateTooFastForLength: BusRule = {
       (usual) => usual < rate.value && (usual <= slowRate || study.length * usual <= lengthTimesRate.value),
     );
     report({
-      message: `bus ${study.bus.name} runs ${study.lengthText(study.length)} at ${formatNumber(rate.value)} bit/s; guidance gives ${study.lengthText(allowed)} at this rate; slow it down or shorten it`,
+      message: `bus ${study.bus.name} runs ${study.lengthText(study.length)} at ${formatRate(rate.value)}; guidance gives ${study.lengthText(allowed)} at this rate; slow it down or shorten it`,
       place: rate.place,
       fixes: () =>
         slower === undefined
           ? []
           : [
               {
-                title: `Run at ${formatNumber(slower)} bit/s`,
+                title: `Run at ${formatRate(bitsPerSecond(slower))}`,
                 safe: false,
                 edits: [{ kind: 'set-rate', bus: study.bus.index, rate: bitsPerSecond(slower) }],
               },
@@ -81,7 +81,7 @@ export function slowerFixes(study: BusStudy, willDo: (rate: BitsPerSecond) => bo
   if (slower === undefined) return [];
   return [
     {
-      title: `Run at ${formatNumber(slower)} bit/s`,
+      title: `Run at ${formatRate(slower)}`,
       safe: false,
       edits: [{ kind: 'set-rate', bus: bus.index, rate: slower }],
     },

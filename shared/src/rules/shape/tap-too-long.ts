@@ -6,7 +6,7 @@ import type { Fix, Severity } from '../../finding.js';
 import { segmentForm, segmentStub } from '../../limits/free-topology.js';
 import { severityOf } from '../../limits/limit.js';
 import { modbusTapLimit } from '../../limits/tap.js';
-import { formatNumber, formatSeconds, metres, seconds } from '../../quantity.js';
+import { formatRate, formatSeconds, metres, seconds } from '../../quantity.js';
 import { terminatorEdits } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
@@ -91,7 +91,7 @@ function judge(
     const limit = rate && study.canGuide.stub(rate.value);
     if (!rate || limit === undefined || !exceeds(tap.reach, limit)) return undefined;
     return {
-      limit: `${study.lengthText(limit)} is the most for a stub at ${formatNumber(rate.value)} bit/s ${over(limit)}`,
+      limit: `${study.lengthText(limit)} is the most for a stub at ${formatRate(rate.value)} ${over(limit)}`,
       severity: 'warning',
       shorten: true,
     };

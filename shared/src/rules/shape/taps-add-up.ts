@@ -2,7 +2,7 @@
 
 import type { BusStudy } from '../../figures/study.js';
 import { modbusTapLimit, modbusTapShare } from '../../limits/tap.js';
-import { formatNumber, metres } from '../../quantity.js';
+import { formatRate, metres } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { exampleOf } from './example.js';
 import { exceeds, tapsByLanding } from './tap-limits.js';
@@ -83,7 +83,7 @@ function checkStubs(study: BusStudy, report: (finding: Report) => void): void {
   if (!exceeds(total, limit) || stubs.some(({ reach }) => exceeds(reach, longest))) return;
   const [cable, most, over] = [total, limit, total - limit].map((length) => study.lengthText(metres(length)));
   report({
-    message: `the ${stubs.length} stubs of bus ${bus.name} have ${cable} of cable together; ${most} is the most at ${formatNumber(rate)} bit/s (${over} over): run the line through some of their devices`,
+    message: `the ${stubs.length} stubs of bus ${bus.name} have ${cable} of cable together; ${most} is the most at ${formatRate(rate)} (${over} over): run the line through some of their devices`,
     place: bus.place,
     related: stubs.map((tap) => ({
       message: `${study.lengthText(tap.total)} of cable hang on this tap`,
