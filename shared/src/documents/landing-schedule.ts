@@ -1,0 +1,123 @@
+/** The landing schedule of a bus: every landing in walking order, screw by screw. */
+import type { BusStudy } from '../figures/study.js';
+import type { Bus, Device, Landing, Run } from '../network.js';
+import { type LengthUnits, lengthsText, named, nothing, number, text, tick } from './cells.js';
+import { terminalRows } from './conductors.js';
+import { settingLines } from './landing-settings.js';
+import { deviceText, portText } from './names.js';
+import type { Block, Column, Row } from './packet.js';
+import { hasPolarity } from './terminal-roles.js';
+
+const columns: readonly Column[] = [
+  { head: 'No.', width: 5, merged: true },
+  { head: 'Landing', width: 15, merged: true },
+  { head: 'Device and connector', width: 16, merged: true },
+  { head: 'Terminal', width: 12 },
+  { head: 'Cable in', width: 14 },
+  { head: 'Cable out', width: 14 },
+  { head: 'Set and do here', width: 21, merged: true },
+  { head: 'Done', width: 7 },
+];
+
+export function landingSchedule(study: BusStudy, id: string, units: LengthUnits): Block[] {
+  const { bus } = study;
+  return [
+    {
+      kind: 'table',
+      table: {
+        id,
+        title: `Landings of ${bus.label ?? bus.name} in walking order`,
+        columns,
+        rows: bus.landings.flatMap((landing) => landingRows(bus, landing, units)),
+        notes: [
+          'Tick each screw when the conductor of this colour is under it and a pull has not moved it.',
+          ...(hasPolarity(bus)
+            ? ['Plus and minus: go by the marks beside the screws of each device; they differ from maker to maker.']
+            : []),
+        ],
+      },
+    },
+    ...lookOuts(bus),
+  ];
+}
+
+function landingRows(bus: Bus, landing: Landing, units: LengthUnits): Row[] {
+  const { into, out } = runsAt(bus, landing);
+  const label = landing.node?.label;
+  const shared = [number(landing.index + 1), named(landing.name, label), text(deviceText(landing), portText(landing))];
+  const settings = text(...settingLines(bus, landing));
+  const rows: Row[] = [
+    {
+      group: landing.index,
+      cells: [
+        ...shared,
+        text('cable'),
+        runTexts(into, (run) => `from ${farName(bus, run.from)}, ${lengthsText(run.length, units)}`),
+        runTexts(out, (run) => `to ${farName(bus, run.to)}, ${lengthsText(run.length, units)}`),
+        settings,
+        tick,
+      ],
+    },
+  ];
+  for (const { terminal, conductors } of terminalRows(bus, landing, [...into, ...out])) {
+    const [incoming, outgoing] = [conductors.slice(0, into.length), conductors.slice(into.length)];
+    rows.push({
+      group: landing.index,
+      cells: [...shared, text(terminal), listOf(incoming), listOf(outgoing), settings, tick],
+    });
+  }
+  return rows;
+}
+
+/** The runs that meet at a landing, as its text draws them: towards it, and from it. */
+function runsAt(bus: Bus, { index, runs }: Landing): { into: Run[]; out: Run[] } {
+  const all = runs.flatMap((run) => bus.runs[run] ?? []);
+  return {
+    into: all.filter(({ to }) => to === index),
+    out: all.filter(({ from, to }) => from === index && to !== index),
+  };
+}
+
+const farName = (bus: Bus, landing: number | undefined) =>
+  landing === undefined ? 'nowhere yet' : (bus.landings[landing]?.name ?? '');
+
+const listOf = (texts: readonly string[]) => (texts.length === 0 ? nothing : text(...texts));
+const runTexts = (runs: readonly Run[], say: (run: Run) => string) => listOf(runs.map(say));
+
+/** Connectors that look right and are not, and the marks by which the hardware is known. */
+function lookOuts(bus: Bus): Block[] {
+  const devices = new Map<Device, Set<string>>();
+  for (const { node } of bus.landings) {
+    if (!node?.device) continue;
+    const revisions = devices.get(node.device) ?? new Set();
+    devices.set(node.device, revisions);
+    if (node.revision) revisions.add(node.revision.value);
+  }
+  const items: string[] = [];
+  for (const [device, revisions] of devices) {
+    const called = device.label ?? device.name;
+    for (const port of device.ports) {
+      const name = port.label ?? port.name;
+      if (port.twinOf) {
+        items.push(
+          `${called}: connector ${name} looks like ${port.twinOf.port} and is not for this bus${because(port.twinOf.reason)}.`,
+        );
+      }
+      if (port.reserved && reservedOnAny(port.reserved.revisions, revisions)) {
+        items.push(`${called}: connector ${name} is not enabled${because(port.reserved.reason)}.`);
+      }
+    }
+    for (const mark of device.marks) items.push(`${called}: look for the ${mark}.`);
+  }
+  return items.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'Look out for' },
+        { kind: 'list', items },
+      ];
+}
+
+const because = (reason: string | undefined) => (reason === undefined ? '' : `: ${reason}`);
+
+const reservedOnAny = (reserved: readonly string[], used: ReadonlySet<string>) =>
+  reserved.length === 0 || used.size === 0 || reserved.some((revision) => used.has(revision));

@@ -1,0 +1,65 @@
+/** What has to be set or done at a landing beside its screws: terminator, bias, shield, address. */
+import { type Bus, type Landing, type LandingTermination, rs485Kinds } from '../network.js';
+import { formatNumber, formatOhms, formatSignificant } from '../quantity.js';
+
+/** `Terminator: ON`, `Bias: OFF`, `Shield: join both drains under SH`, in the order in which they are done. */
+export function settingLines(bus: Bus, landing: Landing): string[] {
+  const shield = shieldText(bus, landing);
+  const bias = biasText(bus, landing);
+  const terminator = terminatorText(bus, landing);
+  return [
+    ...(terminator === undefined ? [] : [`Terminator: ${terminator}`]),
+    ...(bias === undefined ? [] : [`Bias: ${bias}`]),
+    ...(shield === undefined ? [] : [`Shield: ${shield}`]),
+    ...(landing.address === undefined ? [] : [`Address: ${landing.address.value}`]),
+    ...(landing.crossed === undefined ? [] : ['Pair crossed here, as the plan records it']),
+  ];
+}
+
+/** `120 ohm`, `120 ohm and 1 nF in series`. */
+export const terminationValue = ({ resistance, capacitance }: Omit<LandingTermination, 'means'>): string =>
+  capacitance === undefined
+    ? formatOhms(resistance)
+    : `${formatOhms(resistance)} and ${formatSignificant(capacitance * 1e9)} nF in series`;
+
+/** What terminates a landing, and that nothing does where something could; undefined where the kind knows of none. */
+export function terminatorText(
+  { kind }: Bus,
+  { terminations, port, switchedOff, splice }: Landing,
+): string | undefined {
+  const on = terminations.map((one) => {
+    const value = terminationValue(one);
+    if (one.means === 'switch') return `switch ON (${value})`;
+    return one.means === 'fixed'
+      ? `built in (${value}), cannot be switched`
+      : `land a resistor, ${value}, across the pair`;
+  });
+  const hasSwitch = port?.terminator?.mode === 'switch';
+  if (hasSwitch && !terminations.some(({ means }) => means === 'switch')) on.push('switch OFF');
+  if (0 < on.length) return on.join('; ');
+  if (switchedOff !== undefined) return 'switch OFF';
+  return kind !== undefined && rs485Kinds.has(kind) && splice === undefined ? 'none here' : undefined;
+}
+
+function biasText({ biases }: Bus, { index, port }: Landing): string | undefined {
+  const here = biases.filter(({ landing }) => landing === index);
+  const lines = here.map(({ builtIn, up, down, supply }) => {
+    if (builtIn) return port?.bias?.mode === 'fixed' ? 'built in, cannot be switched' : 'switch ON';
+    return `land ${formatOhms(up)} from plus to ${formatNumber(supply, 1)} V and ${formatOhms(down)} from minus to common`;
+  });
+  if (port?.bias?.mode === 'switch' && !here.some(({ builtIn }) => builtIn)) lines.push('switch OFF');
+  return lines.length === 0 ? undefined : lines.join('; ');
+}
+
+/** What happens to the shields that meet at a landing; undefined where no cable with a shield arrives. */
+export function shieldText(bus: Bus, { index, runs, port, shield }: Landing): string | undefined {
+  const shielded = runs.filter((run) => (bus.runs[run]?.cable?.shield ?? 'none') !== 'none').length;
+  if (shielded === 0) return undefined;
+  const drains = shielded === 1 ? 'the drain' : shielded === 2 ? 'both drains' : `all ${shielded} drains`;
+  const earthed = bus.earths.some(({ landing }) => landing === index);
+  const earth = earthed ? `; earth it here${bus.earths.length === 1 ? ' and nowhere else' : ''}` : '';
+  if (shield === 'open') return `cut back and tape ${drains}, join nothing${earth}`;
+  const terminal = shield === 'through' ? port?.terminals.shield : undefined;
+  if (terminal !== undefined) return `${shielded === 1 ? 'land' : 'join'} ${drains} under ${terminal}${earth}`;
+  return `${shielded === 1 ? 'tape' : 'join and tape'} ${drains}, keep off the device${earth}`;
+}

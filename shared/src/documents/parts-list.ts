@@ -1,0 +1,146 @@
+/** The parts of a store: devices, cable, terminators, bias resistors, splices, earths, each with how many. */
+import type { Bus, Store } from '../network.js';
+import { formatOhms, formatSignificant, metres } from '../quantity.js';
+import { type LengthUnits, lengthCells, lengthColumns, named, number, text, tick } from './cells.js';
+import { busTitle, cableText, deviceText } from './names.js';
+import type { Block, Cell, Row } from './packet.js';
+import { cutsByCable, type PullOptions } from './pull-list.js';
+import { reelsFor, slackText } from './slack.js';
+
+interface Part {
+  readonly what: string;
+  readonly buses: Set<Bus>;
+  count: number;
+}
+
+export function partsList({ nodes, buses }: Store, options: PullOptions): Block[] {
+  return [
+    countTable('parts-devices', 'Devices', 'Device', deviceParts(nodes, buses), []),
+    cableTable(buses, options),
+    countTable('parts-small', 'Resistors, splices and earths', 'Part', smallParts(buses), [
+      ...(buses.some(isModbusWithResistors) ? [modbusPower] : []),
+      'Terminators that are built into devices are no parts; the landing schedule says which are switched on.',
+    ]),
+  ];
+}
+
+const modbusPower =
+  'Terminators on a Modbus line: 0.5 W for a plain resistor, 0.25 W with a capacitor of 10 V or more in series (MODBUS over Serial Line V1.02, 3.4.5).';
+
+const isModbusWithResistors = ({ kind, landings }: Bus) =>
+  kind === 'modbus-rtu' && landings.some(({ terminations }) => terminations.some(({ means }) => means === 'resistor'));
+
+function countTable(id: string, title: string, head: string, parts: readonly Part[], notes: readonly string[]): Block {
+  const rows = parts.map(
+    ({ what, count, buses }, group): Row => ({
+      group,
+      cells: [named(what), number(count), usedIn(buses), tick],
+    }),
+  );
+  const columns = [
+    { head, width: 40 },
+    { head: 'How many', width: 10 },
+    { head: 'Where', width: 40 },
+    { head: 'Here', width: 6 },
+  ];
+  return { kind: 'table', table: { id, title, columns, rows, notes: rows.length === 0 ? ['None.'] : notes } };
+}
+
+const usedIn = (buses: ReadonlySet<Bus>): Cell =>
+  buses.size === 0 ? text('on no bus') : text([...buses].map(busTitle).join(', '));
+
+/** By what a person orders: device and revision. */
+function deviceParts(nodes: Store['nodes'], buses: readonly Bus[]): Part[] {
+  const busesOf = new Map<Store['nodes'][number], Set<Bus>>();
+  for (const bus of buses) {
+    for (const { node } of bus.landings) {
+      if (!node) continue;
+      const known = busesOf.get(node);
+      if (known) known.add(bus);
+      else busesOf.set(node, new Set([bus]));
+    }
+  }
+  const count = counter();
+  for (const node of nodes) {
+    const name = node.device?.label === undefined ? '' : ` (${node.device.name})`;
+    count.add(`${deviceText({ node })}${name}`, 1, busesOf.get(node) ?? []);
+  }
+  return count.parts();
+}
+
+function smallParts(buses: readonly Bus[]): Part[] {
+  const count = counter();
+  for (const bus of buses) {
+    for (const { terminations } of bus.landings) {
+      for (const { means, resistance, capacitance } of terminations) {
+        if (means !== 'resistor') continue;
+        count.add(`Terminating resistor, ${formatOhms(resistance)}`, 1, [bus]);
+        if (capacitance !== undefined)
+          count.add(`Terminating capacitor, ${formatSignificant(capacitance * 1e9)} nF`, 1, [bus]);
+      }
+    }
+    for (const { builtIn, up, down } of bus.biases) {
+      if (builtIn) continue;
+      for (const value of [up, down]) count.add(`Bias resistor, ${formatOhms(value)}`, 1, [bus]);
+    }
+    const splices = bus.landings.filter(({ splice }) => splice !== undefined).length;
+    if (0 < splices) count.add('Splice', splices, [bus]);
+    if (0 < bus.earths.length) count.add('Shield earth connection', bus.earths.length, [bus]);
+  }
+  return count.parts();
+}
+
+function counter() {
+  const counts = new Map<string, Part>();
+  return {
+    add(what: string, many: number, buses: Iterable<Bus>): void {
+      const part = counts.get(what) ?? { what, count: 0, buses: new Set() };
+      part.count += many;
+      for (const bus of buses) part.buses.add(bus);
+      counts.set(what, part);
+    },
+    parts: () => [...counts.values()],
+  };
+}
+
+function cableTable(buses: readonly Bus[], { units, slack, reel }: PullOptions): Block {
+  const rows = [...cutsByCable(buses, slack, units[0])].map(([cable, { cuts, buses: used }], group): Row => {
+    const reels = reelsFor(cuts, reel);
+    return {
+      group,
+      cells: [
+        named(cableText(cable)),
+        number(cuts.length),
+        ...lengthCells(metres(cuts.reduce((sum, cut) => sum + cut, 0)), units),
+        reels === undefined ? text('a run is longer than a reel') : number(reels),
+        usedIn(used),
+        tick,
+      ],
+    };
+  });
+  return {
+    kind: 'table',
+    table: {
+      id: 'parts-cable',
+      title: 'Cable',
+      columns: [
+        { head: 'Cable', width: 30 },
+        { head: 'Runs', width: 6 },
+        ...lengthColumns('Cut, all runs', units),
+        { head: 'Reels', width: 8 },
+        { head: 'Where', width: 30 },
+        { head: 'Here', width: 6 },
+      ],
+      rows,
+      notes: [
+        `Cut: ${slackText(slack, units)}.`,
+        `Reels of ${reelText(reel, units)}, so many that no run needs a joint; cut the longest runs first.`,
+      ],
+    },
+  };
+}
+
+const reelText = (reel: PullOptions['reel'], units: LengthUnits) =>
+  lengthCells(reel, units)
+    .map((cell) => (cell.kind === 'number' ? cell.text : ''))
+    .join(' or ');

@@ -1,0 +1,123 @@
+/** The pull and cut list of a bus: every run, how long it is cut, and room for what was pulled. */
+import type { BusStudy } from '../figures/study.js';
+import type { Bus, Run } from '../network.js';
+import { type LengthUnit, type Metres, metres } from '../quantity.js';
+import {
+  blank,
+  empty,
+  type LengthUnits,
+  lengthCells,
+  lengthColumns,
+  named,
+  nothing,
+  number,
+  text,
+  tick,
+} from './cells.js';
+import { cableText } from './names.js';
+import type { Block, Column } from './packet.js';
+import { cutLength, type Slack, slackText } from './slack.js';
+
+export interface PullOptions {
+  readonly units: LengthUnits;
+  readonly slack: Slack;
+  readonly reel: Metres;
+}
+
+export function pullList({ bus }: BusStudy, id: string, { units, slack }: PullOptions): Block[] {
+  const columns: Column[] = [
+    { head: 'Run', width: 5 },
+    { head: 'From', width: 17 },
+    { head: 'To', width: 17 },
+    { head: 'Cable', width: 20 },
+    ...lengthColumns('Planned', units),
+    ...lengthColumns('Cut', units),
+    ...lengthColumns('Built', units),
+    { head: 'Mind', width: 16 },
+    { head: 'Pulled', width: 7 },
+  ];
+  const rows = bus.runs.map((run, group) => ({
+    group,
+    cells: [
+      number(run.index + 1),
+      named(nameOf(bus, run.from)),
+      run.to === undefined ? nothing : named(nameOf(bus, run.to)),
+      text(cableText(run.cable)),
+      ...lengthCells(run.planned, units),
+      ...lengthCells(cutLength(run.planned, slack, units[0]), units),
+      ...(run.built ? lengthCells(run.built.value, units) : units.map(() => blank)),
+      remarks(run),
+      tick,
+    ],
+  }));
+  const sum = (lengthOf: (run: Run) => number) => metres(bus.runs.reduce((total, run) => total + lengthOf(run), 0));
+  const total = {
+    group: rows.length,
+    total: true,
+    cells: [
+      empty,
+      named('All runs'),
+      empty,
+      empty,
+      ...lengthCells(
+        sum(({ planned }) => planned),
+        units,
+      ),
+      ...lengthCells(
+        sum(({ planned }) => cutLength(planned, slack, units[0])),
+        units,
+      ),
+      ...units.map(() => empty),
+      empty,
+      empty,
+    ],
+  };
+  return [
+    {
+      kind: 'table',
+      table: {
+        id,
+        title: `Runs of ${bus.label ?? bus.name}`,
+        columns,
+        rows: rows.length === 0 ? [] : [...rows, total],
+        notes: [
+          `Cut: ${slackText(slack, units)}.`,
+          'Mark both ends of each run with the bus and the run\u2019s number before it is pulled. Write under built what was really pulled.',
+        ],
+      },
+    },
+  ];
+}
+
+const nameOf = (bus: Bus, landing: number) => bus.landings[landing]?.name ?? '';
+
+function remarks({ tap, spare, besideMains, to }: Run) {
+  const lines = [
+    ...(tap ? ['tap'] : []),
+    ...(spare
+      ? ['spare: mark it and connect neither end']
+      : to === undefined
+        ? ['its end is not planned yet; ask']
+        : []),
+    ...(besideMains ? ['beside mains: keep apart'] : []),
+  ];
+  return lines.length === 0 ? nothing : text(...lines);
+}
+
+/** Cut lengths by cable, over some buses, in the order in which the cables are met; runs of unstated cable together. */
+export function cutsByCable(
+  buses: readonly Bus[],
+  slack: Slack,
+  unit: LengthUnit,
+): Map<Run['cable'], { cuts: Metres[]; buses: Set<Bus> }> {
+  const byCable = new Map<Run['cable'], { cuts: Metres[]; buses: Set<Bus> }>();
+  for (const bus of buses) {
+    for (const { cable, planned } of bus.runs) {
+      const known = byCable.get(cable) ?? { cuts: [], buses: new Set() };
+      known.cuts.push(cutLength(planned, slack, unit));
+      known.buses.add(bus);
+      byCable.set(cable, known);
+    }
+  }
+  return byCable;
+}

@@ -1,0 +1,123 @@
+/** How an address looks on the dials or switches of a device: as a picture, and in words. */
+import type { AddressSetting } from '../catalogue.js';
+import { listed } from '../known.js';
+import type { Picture, PictureShape } from './picture.js';
+
+/** What the setter of an address sees and does. */
+export interface AddressPosition {
+  /** `tens 1, ones 4`; `1, 2 and 4 ON, all others OFF`. */
+  readonly text: string;
+  /** Absent where the address is typed in, or where the catalogue does not say which switch counts what. */
+  readonly picture?: Picture;
+  /** What is to be read beside the picture; a dial says all by itself. */
+  readonly caption?: string;
+}
+
+/** Undefined where the device cannot be set to the address. */
+export function addressPosition(setting: AddressSetting, address: number): AddressPosition | undefined {
+  if (!Number.isInteger(address) || address < 0 || address < setting.low || setting.high < address) return undefined;
+  if (setting.means === 'software') return { text: `set to ${address} by software` };
+  return setting.means === 'dial' ? dialPosition(setting, address) : switchPosition(setting, address);
+}
+
+const decimalPlaces = ['ones', 'tens', 'hundreds', 'thousands'];
+
+function dialPosition({ high, positions, first, hexadecimal }: AddressSetting, address: number): AddressPosition {
+  const base = hexadecimal ? 16 : 10;
+  const count = positions ?? high.toString(base).length;
+  // What counts most comes first, as numbers are written, unless the catalogue says otherwise.
+  const digits = [...address.toString(base).toUpperCase().padStart(count, '0')].map((digit, index) => ({
+    digit,
+    place: placeName(count - 1 - index, base),
+  }));
+  if (first === 'least') digits.reverse();
+  const text =
+    count === 1 ? `dial at ${digits[0]!.digit}` : digits.map(({ place, digit }) => `${place} ${digit}`).join(', ');
+  return { text, picture: dialPicture(digits, text) };
+}
+
+const placeName = (exponent: number, base: number) =>
+  (base === 10 ? decimalPlaces[exponent] : undefined) ?? `x ${base ** exponent}`;
+
+const dialPitch = 50;
+const dialRadius = 12;
+
+/** Each dial as a knob whose mark points at its digit; which way up it is mounted is not known. */
+function dialPicture(digits: readonly { digit: string; place: string }[], description: string): Picture {
+  const shapes = digits.flatMap(({ digit, place }, index): PictureShape[] => {
+    const x = dialPitch * (index + 0.5);
+    const y = 21;
+    return [
+      { kind: 'circle', x, y, radius: dialRadius },
+      {
+        kind: 'polygon',
+        points: [
+          [x - 5, 1],
+          [x + 5, 1],
+          [x, 8],
+        ],
+        filled: true,
+      },
+      { kind: 'text', x, y: y + 5.5, size: 15, text: digit, anchor: 'middle', strong: true },
+      ...(digits.length === 1
+        ? []
+        : [{ kind: 'text', x, y: 44, size: 10, text: place, anchor: 'middle' } satisfies PictureShape]),
+    ];
+  });
+  return { width: dialPitch * digits.length, height: digits.length === 1 ? 36 : 48, shapes, description };
+}
+
+function switchPosition(setting: AddressSetting, address: number): AddressPosition {
+  const { high, positions, first, onIsZero = false } = setting;
+  const count = positions ?? high.toString(2).length;
+  const isOn = (weight: number) => (Math.floor(address / 2 ** weight) % 2 === 1) !== onIsZero;
+  const weights = Array.from({ length: count }, (_, index) => index);
+  if (first === undefined) {
+    const on = weights.filter(isOn).map((weight) => String(2 ** weight));
+    const which = on.length === 0 ? 'all OFF' : `ON: those that count ${on.join(', ')}; all others OFF`;
+    return { text: `${which} (the catalogue does not say which switch counts what)` };
+  }
+  const inOrder = (first === 'least' ? weights : weights.toReversed()).map(isOn);
+  const on = inOrder.flatMap((one, index) => (one ? [String(index + 1)] : []));
+  const text = on.length === 0 ? 'all OFF' : on.length === count ? 'all ON' : `${allOf(on)} ON, all others OFF`;
+  return { text, caption: text, picture: switchPicture(inOrder, setting.on ?? 'up', `switches ${text}`) };
+}
+
+const allOf = (names: readonly string[]) =>
+  names.length <= 4 ? listed(names) : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+const slot = { pitch: 17, width: 12, height: 30, left: 26, top: 4 };
+
+/** Each switch as a slot with its slider, numbered from the left; the side that is ON is marked. */
+function switchPicture(states: readonly boolean[], onSide: 'up' | 'down', description: string): Picture {
+  const { pitch, width, height, left, top } = slot;
+  const half = height / 2;
+  const labels: PictureShape[] = [
+    {
+      kind: 'text',
+      x: left - 5,
+      y: onSide === 'up' ? top + 12 : top + half + 12,
+      size: 10,
+      text: 'ON',
+      anchor: 'end',
+      strong: true,
+    },
+  ];
+  const slots = states.flatMap((on, index): PictureShape[] => {
+    const x = left + pitch * index;
+    const isUp = on === (onSide === 'up');
+    return [
+      { kind: 'rectangle', x, y: top, width, height },
+      {
+        kind: 'rectangle',
+        x: x + 1.5,
+        y: isUp ? top + 1.5 : top + half,
+        width: width - 3,
+        height: half - 1.5,
+        filled: true,
+      },
+      { kind: 'text', x: x + width / 2, y: top + height + 12, size: 10, text: String(index + 1), anchor: 'middle' },
+    ];
+  });
+  return { width: left + pitch * states.length, height: top + height + 16, shapes: [...labels, ...slots], description };
+}

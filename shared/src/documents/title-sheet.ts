@@ -1,0 +1,120 @@
+/** The title sheet: which store, which version, what is in the packet, what is still wrong with the plan. */
+import type { BusStudy } from '../figures/study.js';
+import type { Finding } from '../finding.js';
+import type { Store } from '../network.js';
+import { counted } from '../plain-text.js';
+import { formatNumber } from '../quantity.js';
+import { cautions } from './cautions.js';
+import { type LengthUnits, lengthCells, lengthColumns, named, number, text } from './cells.js';
+import { busTitle, cableText, storeTitle } from './names.js';
+import type { Block, Fact } from './packet.js';
+
+/** What a check found; waived findings are agreed deviations. */
+export type OpenFinding = Pick<Finding, 'severity' | 'message' | 'waived'>;
+
+export interface TitleOptions {
+  readonly date: string;
+  readonly revision?: string;
+  readonly units: LengthUnits;
+  readonly findings: readonly OpenFinding[];
+}
+
+export function titleSheet(store: Store, studies: readonly BusStudy[], options: TitleOptions): Block[] {
+  const facts: Fact[] = [
+    { name: 'Store', value: storeTitle(store) },
+    { name: 'Name in the plan', value: store.name },
+    { name: 'Revision of the plan', value: options.revision ?? 'not under version control' },
+    { name: 'Date of issue', value: options.date },
+    { name: 'Devices', value: formatNumber(store.nodes.length) },
+  ];
+  return [
+    { kind: 'facts', facts },
+    ...(store.documentation === undefined ? [] : [{ kind: 'paragraph', text: store.documentation } satisfies Block]),
+    ...openFindings(options.findings),
+    { kind: 'cautions', texts: cautions },
+    overview(studies, options.units),
+    { kind: 'heading', text: 'Contents' },
+    { kind: 'contents' },
+    ...deviations(options.findings),
+    { kind: 'signatures', lines: ['Issued by', 'Received by', 'Date', 'Installed by', 'Date'] },
+  ];
+}
+
+/** More findings are a matter for whoever writes the plan. */
+const mostShown = 30;
+
+/** Nobody should build from a plan with errors without knowing that. */
+function openFindings(findings: readonly OpenFinding[]): Block[] {
+  const open = findings.filter(({ severity, waived }) => severity !== 'info' && !waived);
+  const errors = open.filter(({ severity }) => severity === 'error');
+  if (open.length === 0) {
+    return [{ kind: 'paragraph', text: 'The check of this plan found no error and no warning that is still open.' }];
+  }
+  const warnings = open.length - errors.length;
+  const counts = [
+    ...(errors.length === 0 ? [] : [counted(errors.length, 'error')]),
+    ...(warnings === 0 ? [] : [counted(warnings, 'warning')]),
+  ];
+  const shown = open.slice(0, mostShown);
+  const others = open.length - shown.length;
+  const advice = errors.length === 0 ? '' : ' Do not build from it before they are settled.';
+  return [
+    { kind: 'paragraph', strong: true, text: `This plan has ${counts.join(' and ')} open.${advice}` },
+    {
+      kind: 'list',
+      items: [
+        ...shown.map(({ severity, message }) => `${severity}: ${message}`),
+        ...(others === 0 ? [] : [`and ${others} more; the check of the plan lists them all`]),
+      ],
+    },
+  ];
+}
+
+function deviations(findings: readonly OpenFinding[]): Block[] {
+  const items = findings.flatMap(({ message, waived }) =>
+    waived ? [`${message} Agreed because: ${waived.reason}`] : [],
+  );
+  return items.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'Agreed deviations' },
+        { kind: 'list', items },
+      ];
+}
+
+function overview(studies: readonly BusStudy[], units: LengthUnits): Block {
+  return {
+    kind: 'table',
+    table: {
+      id: 'buses',
+      title: 'Buses',
+      columns: [
+        { head: 'Bus', width: 22 },
+        { head: 'Kind', width: 16 },
+        { head: 'Cable', width: 22 },
+        { head: 'Landings', width: 11 },
+        ...lengthColumns('Length', units),
+        { head: 'Ends', width: 20 },
+      ],
+      rows: studies.map(({ bus, shape, length }, group) => ({
+        group,
+        cells: [
+          named(busTitle(bus), bus.label === undefined ? undefined : bus.name),
+          text(bus.kind ?? 'not known', speedText(bus)),
+          text(cableText(bus.cable)),
+          number(bus.landings.length),
+          ...lengthCells(length, units),
+          text(...(shape.ends?.map((end) => bus.landings[end]?.name ?? '') ?? ['no single chain'])),
+        ],
+      })),
+      notes: [],
+    },
+  };
+}
+
+/** `19,200 bit/s 8E1`; nothing for kinds without a rate. */
+function speedText({ rate, format }: BusStudy['bus']): string | undefined {
+  if (!rate) return undefined;
+  const framing = format ? ` ${format.value.dataBits}${format.value.parity}${format.value.stopBits}` : '';
+  return `${formatNumber(rate.value)} bit/s${framing}`;
+}
