@@ -16,7 +16,7 @@ import { build } from 'esbuild';
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 /** Libraries in CommonJS ask for Node's own modules through `require`, which an ES module has to make first. */
-const requireForModules = `import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);`;
+const requireForModules = `import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);`;
 
 /** Inside VS Code the cache folder is shared with other programs; Node keeps the entries apart by content. */
 const serverStarter = `'use strict';\nrequire('node:module').enableCompileCache?.();\nrequire('./server-bundle.cjs');\n`;
@@ -30,6 +30,7 @@ const common = {
   sourcesContent: false,
   legalComments: 'none',
   logLevel: 'warning',
+  loader: { '.ttf': 'binary' },
   write: false,
 };
 

@@ -1,4 +1,5 @@
-/** The `fieldpair` program. */
+/** The `fieldpair` program, and what its other threads run. */
+import { isMainThread } from 'node:worker_threads';
 import { failureLine, runCommandLine } from './program.js';
 import { processTerminal } from './terminal.js';
 
@@ -15,4 +16,9 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(error.code === 'EPIPE' ? 0 : failed);
 });
 
-process.exitCode = await runCommandLine(process.argv.slice(2), processTerminal());
+if (isMainThread) {
+  process.exitCode = await runCommandLine(process.argv.slice(2), processTerminal(new URL(import.meta.url)));
+} else {
+  const { servePacketTasks } = await import('../packet/packet-worker.js');
+  servePacketTasks();
+}

@@ -8,6 +8,7 @@ import { addExplain } from './commands/explain.js';
 import { addFigures } from './commands/figures.js';
 import { addFix } from './commands/fix.js';
 import { addFormat } from './commands/format.js';
+import { addPacket } from './commands/packet.js';
 import { addServe } from './commands/serve.js';
 import { addWave } from './commands/wave.js';
 import { CommandFailure, exitStatus } from './failure.js';
@@ -36,6 +37,7 @@ export async function runCommandLine(args: readonly string[], terminal: Terminal
   addWave(program, terminal, finish);
   addFix(program, terminal, finish);
   addFormat(program, terminal, finish);
+  addPacket(program, terminal, finish);
   addExplain(program, terminal, finish);
   addServe(program);
   try {

@@ -7,6 +7,8 @@ export interface Terminal {
   readonly colour: boolean;
   /** Whether standard error is a terminal, so that progress can be drawn over itself there. */
   readonly drawsProgress: boolean;
+  /** What another thread of this program runs; absent where there is none. */
+  readonly program?: URL;
   out(text: string): void;
   error(text: string): void;
 }
@@ -19,9 +21,10 @@ export type Paint = (style: Style, text: string) => string;
 export const painter = (colour: boolean): Paint =>
   colour ? (style, text) => styleText(style, text, { validateStream: false }) : (_style, text) => text;
 
-/** This process's own terminal. */
-export function processTerminal(): Terminal {
+/** This process's own terminal. @param program what another thread of it runs */
+export function processTerminal(program: URL): Terminal {
   return {
+    program,
     workingFolder: process.cwd(),
     colour: wantsColour(process.stdout.isTTY, process.env),
     drawsProgress: process.stderr.isTTY === true,

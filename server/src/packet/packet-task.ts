@@ -1,0 +1,69 @@
+/** One packet from texts to files: what a command does for each store, in its own thread or in another. */
+import { Project } from '@fieldpair/language';
+import { createStudy, type Store } from '@fieldpair/shared';
+import { makePacket, type OpenFinding, type PacketOptions } from '@fieldpair/shared/documents';
+import { gitRevision } from '../files/git-revision.js';
+import { fileProblem, NodeFiles } from '../files/node-files.js';
+import { type PacketFormat, packetFiles, writeFiles } from './write-packet.js';
+
+/** Plain data, because it passes between threads. */
+export interface PacketTask {
+  /** The files in which the store is written. */
+  readonly files: readonly string[];
+  readonly store: string;
+  /** Where its packet goes. */
+  readonly folder: string;
+}
+
+export type PacketSettings = Omit<PacketOptions, 'findings'> & { readonly formats: readonly PacketFormat[] };
+
+export type PacketResult =
+  | { readonly sheets: number; readonly files: number; readonly errors: number }
+  /** Why there is none, as a clause. */
+  | { readonly problem: string };
+
+export async function packetOfTask(
+  { files, store: name, folder }: PacketTask,
+  { formats, ...options }: PacketSettings,
+): Promise<PacketResult> {
+  const project = new Project(new NodeFiles());
+  for (const file of files) project.add(file);
+  // A part of a store counts only once its file was read.
+  for (const file of files) project.textOf(file);
+  const store = files.flatMap((file) => project.storesOf(file)).find((one) => one.name === name);
+  if (!store) return { problem: 'its text has changed meanwhile' };
+  const findings = findingsOf(project, store, files);
+  const revision = options.revision ?? gitRevision(files);
+  const studies = store.buses.map((bus) => createStudy(store, bus));
+  const packet = makePacket(store, studies, { ...options, findings, ...(revision !== undefined && { revision }) });
+  const made = await packetFiles(packet, formats);
+  try {
+    writeFiles(folder, made);
+  } catch (error) {
+    return { problem: fileProblem(error) };
+  }
+  const errors = findings.filter(({ severity, waived }) => severity === 'error' && !waived).length;
+  return { sheets: packet.sheets.length, files: made.length, errors };
+}
+
+/** What is wrong with a store, and with the texts that it is written in. */
+export function findingsOf(project: Project, store: Store, files: readonly string[]): OpenFinding[] {
+  return files
+    .flatMap((file) => project.findingsOf(file))
+    .filter((finding) => finding.store === undefined || finding.store === store.name)
+    .map(({ severity, message, waived }) => ({ severity, message, ...(waived && { waived }) }));
+}
+
+/** The files in which each store is written, as far as the project knows them, stores in the order of the files. */
+export function storesWithFiles(project: Project, files: readonly string[]): Map<Store, string[]> {
+  const stores = new Map<string, { store: Store; files: string[] }>();
+  for (const file of files) {
+    for (const store of project.storesOf(file)) {
+      const key = `${store.place.start} ${store.place.file}`;
+      const known = stores.get(key) ?? { store, files: [] };
+      known.files.push(file);
+      stores.set(key, known);
+    }
+  }
+  return new Map([...stores.values()].map((one) => [one.store, one.files]));
+}

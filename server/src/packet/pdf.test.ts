@@ -1,0 +1,97 @@
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { describe, expect, it } from 'vitest';
+import { packetPdf } from './pdf.js';
+import { hostileStore, packetOf, plainStore } from './testing/stores.js';
+
+async function read(bytes: Uint8Array) {
+  const document = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
+  const pages: { text: string; width: number; height: number; sizes: number[] }[] = [];
+  for (let number = 1; number <= document.numPages; number++) {
+    const page = await document.getPage(number);
+    const { items } = await page.getTextContent();
+    const runs = items.flatMap((item) => ('str' in item && item.str.trim() !== '' ? item : []));
+    const [, , width = 0, height = 0] = page.view;
+    pages.push({
+      text: runs.map(({ str }) => str).join('\n'),
+      width,
+      height,
+      sizes: runs.map(({ transform }) => Math.abs(transform[3])),
+    });
+  }
+  return { document, pages, all: pages.map(({ text }) => text).join('\n') };
+}
+
+describe('a packet as a PDF', () => {
+  it('has real text: every landing, colour, reading and caution can be found', async () => {
+    const { all } = await read(await packetPdf(packetOf(plainStore)));
+    for (const text of [
+      'Northgate Market',
+      'Landing schedule',
+      'caseA',
+      'caseB',
+      'white',
+      'blue',
+      'D+ (plus)',
+      '38 ft',
+      '12 ft 6 in',
+    ]) {
+      expect(all).toContain(text);
+    }
+  });
+
+  it('says on every page which one of how many it is, the store, the date, and the caution', async () => {
+    const { pages } = await read(await packetPdf(packetOf(plainStore, { revision: '3f2a91bc04' })));
+    expect(pages.length).toBeGreaterThan(5);
+    for (const [index, { text }] of pages.entries()) {
+      expect(text).toContain(`page ${index + 1} of ${pages.length}`);
+      expect(text).toContain('Northgate Market');
+      expect(text).toContain('revision 3f2a91bc04, 2026-03-14');
+      expect(text).toMatch(/De-energise, lock out, prove dead/);
+    }
+  });
+
+  it('has no text below 10 points', async () => {
+    const { pages } = await read(await packetPdf(packetOf(plainStore)));
+    for (const { sizes } of pages) expect(Math.min(...sizes)).toBeGreaterThanOrEqual(9.99);
+  });
+
+  it.each([
+    ['letter', 612, 792],
+    ['a4', 595.28, 841.89],
+  ] as const)('is on %s, across where a sheet is wide', async (paper, width, height) => {
+    const { pages } = await read(await packetPdf(packetOf(plainStore, { paper })));
+    const sizes = new Set(pages.map((page) => `${page.width} ${page.height}`));
+    expect(sizes).toEqual(new Set([`${width} ${height}`, `${height} ${width}`]));
+  });
+
+  it('has an outline by bus whose entries lead to pages, and a contents with the right ones', async () => {
+    const { document, pages } = await read(await packetPdf(packetOf(plainStore)));
+    const outline = await document.getOutline();
+    expect(outline.map(({ title }) => title)).toEqual(['Installer\u2019s packet', 'Cases', 'Parts list']);
+    expect(outline[1]!.items.map(({ title }) => title)).toEqual([
+      'Landing schedule',
+      'Address table',
+      'Pull and cut list',
+      'Commissioning',
+    ]);
+    const first = pages.findIndex(({ text }, index) => 0 < index && text.includes('Parts list'));
+    const lines = pages[0]!.text.split('\n');
+    const numbers = lines.filter((line) => /^\d+$/.test(line));
+    expect(numbers).toContain(String(first + 1));
+  });
+
+  it('takes hostile names as text, whatever their script and length', async () => {
+    const bytes = await packetPdf(packetOf(hostileStore));
+    const raw = Buffer.from(bytes).toString('latin1');
+    expect(raw).not.toMatch(/\/(?:JavaScript|JS|Launch|URI|EmbeddedFile|OpenAction)\b/);
+    const { all, document } = await read(bytes);
+    expect(all).toContain('<script>alert(1)</script>'.slice(0, 8));
+    expect(all).toContain('stands for a character');
+    expect(await document.getJSActions()).toBeNull();
+  });
+
+  it('is the same bytes for the same packet', async () => {
+    const [one, other] = [await packetPdf(packetOf(plainStore)), await packetPdf(packetOf(plainStore))];
+    expect(Buffer.compare(one, other)).toBe(0);
+  });
+});

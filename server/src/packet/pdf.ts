@@ -1,0 +1,96 @@
+/**
+ * A packet as a PDF: real text in embedded fonts, drawings as lines, an outline by bus. The same packet gives the same
+ * bytes.
+ */
+import type { Packet, Sheet } from '@fieldpair/shared/documents';
+import PDFDocument from 'pdfkit';
+import { sheetName } from './layout.js';
+import { type ContentsLine, setBlock } from './pdf/blocks.js';
+import { Pages } from './pdf/page.js';
+import { Pen } from './pdf/pen.js';
+import { fonts, settable, substitute } from './pdf/typeface.js';
+
+export async function packetPdf(packet: Packet): Promise<Uint8Array> {
+  const document = new PDFDocument({
+    autoFirstPage: false,
+    bufferPages: true,
+    // No font of the library's own: they lack most letters.
+    font: '',
+    lang: 'en',
+    displayTitle: true,
+    pdfVersion: '1.7',
+    info: {
+      Title: `${packet.title}: installer\u2019s packet`,
+      Creator: 'Fieldpair',
+      Producer: 'Fieldpair',
+      CreationDate: new Date(`${packet.date}T00:00:00Z`),
+    },
+  });
+  const bytes = collected(document);
+  for (const [weight, font] of Object.entries(fonts)) document.registerFont(weight, font as never);
+  const pages = new Pages(new Pen(document), packet);
+  const contents: ContentsLine[] = [];
+  const outline = outlineBy(document);
+  for (const [index, sheet] of packet.sheets.entries()) {
+    pages.start(sheet);
+    document.addNamedDestination(sheet.id);
+    outline(sheet);
+    setTitle(pages, sheet);
+    for (const block of sheet.blocks) setBlock(pages, block, packet, contents);
+    if (index === 0) noteSubstitutes(pages, packet);
+  }
+  for (const { sheet, page, y } of contents) {
+    document.switchToPage(page);
+    pages.pen.text(String(pages.firstOf(packet.sheets[sheet]!) + 1), pages.right, y, { anchor: 'end', weight: 'bold' });
+  }
+  pages.furnish();
+  document.end();
+  return bytes;
+}
+
+function setTitle(pages: Pages, { title, bus }: Sheet): void {
+  for (const line of pages.pen.lines(title, pages.width, 18, 'bold')) {
+    pages.pen.text(line, pages.left, pages.y, { size: 18, weight: 'bold' });
+    pages.y += 23;
+  }
+  if (bus !== undefined) {
+    for (const line of pages.pen.lines(`Bus: ${bus}`, pages.width, 13).slice(0, 6)) {
+      pages.pen.text(line, pages.left, pages.y, { size: 13 });
+      pages.y += 17;
+    }
+  }
+  pages.y += 5;
+}
+
+/** Sheets of one bus under the bus, in the order of the packet. */
+function outlineBy(document: typeof PDFDocument.prototype): (sheet: Sheet) => void {
+  let bus: string | undefined;
+  let parent: PDFKit.PDFOutline | undefined;
+  return (sheet) => {
+    if (sheet.bus === undefined) {
+      document.outline.addItem(settable(sheetName(sheet)));
+      return;
+    }
+    const known = sheet.bus === bus ? parent : undefined;
+    const item = known ?? document.outline.addItem(settable(sheet.bus), { expanded: true });
+    item.addItem(settable(sheet.title));
+    [bus, parent] = [sheet.bus, item];
+  };
+}
+
+function noteSubstitutes(pages: Pages, packet: Packet): void {
+  const text = JSON.stringify(packet);
+  if (!settable(text).includes(substitute) || text.includes(substitute)) return;
+  pages.need(30);
+  const note = `${substitute} stands for a character that this document\u2019s typeface does not have; the HTML file of the packet shows it.`;
+  for (const line of pages.pen.lines(note, pages.width)) {
+    pages.pen.text(line, pages.left, pages.y);
+    pages.y += 12.5;
+  }
+}
+
+async function collected(document: typeof PDFDocument.prototype): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  for await (const chunk of document) chunks.push(chunk as Uint8Array);
+  return Buffer.concat(chunks);
+}

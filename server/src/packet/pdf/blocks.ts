@@ -1,0 +1,161 @@
+/** The blocks of a sheet on the pages of a PDF. */
+import type { Block, Packet } from '@fieldpair/shared/documents';
+import { sheetName } from '../layout.js';
+import type { Pages } from './page.js';
+import { leading } from './pen.js';
+import { drawPicture } from './picture.js';
+import { setTable } from './table.js';
+
+/** A line of the contents that waits for its page number. */
+export interface ContentsLine {
+  readonly sheet: number;
+  readonly page: number;
+  readonly y: number;
+}
+
+const gap = 6;
+
+export function setBlock(pages: Pages, block: Block, packet: Packet, contents: ContentsLine[]): void {
+  switch (block.kind) {
+    case 'heading':
+      pages.need(5 * leading);
+      pages.y += gap;
+      setText(pages, block.text, { size: 11.5, weight: 'bold' });
+      return;
+    case 'paragraph':
+      setText(pages, block.text, block.strong ? { size: 11.5, weight: 'bold' } : {});
+      pages.y += gap;
+      return;
+    case 'cautions':
+      setCautions(pages, block.texts);
+      return;
+    case 'facts':
+      setFacts(pages, block.facts);
+      return;
+    case 'list':
+      setList(pages, block.items, (y) => pages.pen.text('\u2022', pages.left + 2, y));
+      return;
+    case 'steps':
+      setSteps(pages, block.steps);
+      return;
+    case 'contents':
+      setContents(pages, packet, contents);
+      return;
+    case 'signatures':
+      setSignatures(pages, block.lines);
+      return;
+    case 'table':
+      setTable(pages, block.table);
+      pages.y += 3;
+      for (const note of block.table.notes) setText(pages, note);
+      pages.y += gap;
+      return;
+    case 'drawing': {
+      const { picture } = block;
+      const scale = Math.min(1, pages.width / picture.width, pages.height / picture.height);
+      pages.need(picture.height * scale);
+      drawPicture(pages.pen, picture, pages.left, pages.y, scale);
+      pages.y += picture.height * scale + gap;
+      return;
+    }
+  }
+}
+
+function setText(
+  pages: Pages,
+  text: string,
+  {
+    size = 10,
+    weight = 'regular' as const,
+    indent = 0,
+  }: { size?: number; weight?: 'regular' | 'bold'; indent?: number } = {},
+): void {
+  const height = size * 1.25;
+  for (const line of pages.pen.lines(text, pages.width - indent, size, weight)) {
+    pages.need(height);
+    pages.pen.text(line, pages.left + indent, pages.y, { size, weight });
+    pages.y += height;
+  }
+}
+
+function setCautions(pages: Pages, texts: readonly string[]): void {
+  const { pen, left, width } = pages;
+  const inner = width - 34;
+  const lines = texts.map((text) => pen.lines(text, inner, undefined, 'bold'));
+  const height = lines.flat().length * leading + 2 * leading + 8;
+  pages.need(height);
+  pages.y += 2;
+  pen.box(left, pages.y, width, height, { stroke: 2.2 });
+  pen.text('CAUTION', left + 10, pages.y + 6, { size: 12, weight: 'bold' });
+  let y = pages.y + 6 + 1.5 * leading;
+  for (const paragraph of lines) {
+    pen.text('\u2022', left + 11, y, { weight: 'bold' });
+    for (const line of paragraph) {
+      pen.text(line, left + 22, y, { weight: 'bold' });
+      y += leading;
+    }
+  }
+  pages.y += height + gap + 2;
+}
+
+function setFacts(pages: Pages, facts: readonly { name: string; value: string }[]): void {
+  const column = 150;
+  for (const { name, value } of facts) {
+    const lines = pages.pen.lines(value, pages.width - column, 11, 'bold');
+    pages.need(14);
+    pages.pen.text(name, pages.left, pages.y, { size: 11 });
+    for (const line of lines) {
+      pages.need(14);
+      pages.pen.text(line, pages.left + column, pages.y, { size: 11, weight: 'bold' });
+      pages.y += 14;
+    }
+  }
+  pages.y += gap;
+}
+
+function setList(pages: Pages, items: readonly string[], mark: (y: number, index: number) => void, indent = 13): void {
+  for (const [index, item] of items.entries()) {
+    pages.need(Math.min(pages.pen.lines(item, pages.width - indent).length, 4) * leading);
+    mark(pages.y, index);
+    setText(pages, item, { indent });
+    pages.y += 2;
+  }
+  pages.y += gap;
+}
+
+const setSteps = (pages: Pages, steps: readonly string[]) =>
+  setList(
+    pages,
+    steps,
+    (y, index) => {
+      pages.pen.box(pages.left + 1, y + 1, 10, 10, { stroke: 0.9 });
+      pages.pen.text(String(index + 1), pages.left + 30, y, { weight: 'bold', anchor: 'end' });
+    },
+    38,
+  );
+
+function setContents(pages: Pages, { sheets }: Packet, contents: ContentsLine[]): void {
+  for (const [index, sheet] of sheets.entries()) {
+    pages.need(leading + 1);
+    pages.pen.text(pages.pen.fitted(sheetName(sheet), pages.width - 40), pages.left, pages.y);
+    pages.pen.document.goTo(pages.left, pages.y, pages.width, leading, sheet.id);
+    contents.push({ sheet: index, page: pages.count - 1, y: pages.y });
+    pages.y += leading + 1;
+  }
+  pages.y += gap;
+}
+
+function setSignatures(pages: Pages, lines: readonly string[]): void {
+  const rowHeight = 26;
+  const perRow = 2;
+  const room = pages.width / perRow;
+  pages.need(Math.ceil(lines.length / perRow) * rowHeight);
+  for (const [index, line] of lines.entries()) {
+    const x = pages.left + (index % perRow) * room;
+    const y = pages.y + Math.floor(index / perRow) * rowHeight;
+    pages.pen.text(line, x, y + 9);
+    const start = x + pages.pen.width(line) + 6;
+    pages.pen.line(start, y + 21, x + room - 12, y + 21);
+  }
+  pages.y += Math.ceil(lines.length / perRow) * rowHeight + gap;
+}

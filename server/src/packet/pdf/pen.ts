@@ -1,0 +1,102 @@
+/** Sets text and lines on the pages of one PDF. Lengths are points (1/72 in), y downwards from the top of the page. */
+import type PDFDocument from 'pdfkit';
+import { inSettingOrder, settable, type Weight } from './typeface.js';
+
+/** The least that is read at arm's length. */
+export const textSize = 10;
+export const leading = 12.5;
+
+export class Pen {
+  readonly document: typeof PDFDocument.prototype;
+  readonly #widths = { regular: new Map<string, number>(), bold: new Map<string, number>() };
+
+  constructor(document: typeof PDFDocument.prototype) {
+    this.document = document;
+  }
+
+  /** The width of one line. */
+  width(text: string, size = textSize, weight: Weight = 'regular'): number {
+    const known = this.#widths[weight];
+    let width = known.get(text);
+    if (width === undefined) {
+      width = this.document.font(weight).fontSize(100).widthOfString(settable(text)) / 100;
+      known.set(text, width);
+    }
+    return width * size;
+  }
+
+  /** Lines that are at most so wide: broken at spaces, after hyphens, and inside a word that is wider than a line. */
+  lines(text: string, room: number, size = textSize, weight: Weight = 'regular'): string[] {
+    const lines: string[] = [];
+    let line = '';
+    for (const word of text.split(/(?<=[\s\u2013-])/)) {
+      if (this.width((line + word).trimEnd(), size, weight) <= room) {
+        line += word;
+        continue;
+      }
+      if (line !== '') lines.push(line.trimEnd());
+      line = word;
+      while (room < this.width(line.trimEnd(), size, weight)) {
+        const part = this.#fitting(line, room, size, weight);
+        lines.push(part);
+        line = line.slice(part.length);
+      }
+    }
+    if (line.trimEnd() !== '' || lines.length === 0) lines.push(line.trimEnd());
+    return lines;
+  }
+
+  /** At most one line: what does not fit is left out, with an ellipsis. */
+  fitted(text: string, room: number, size = textSize, weight: Weight = 'regular'): string {
+    if (this.width(text, size, weight) <= room) return text;
+    return `${this.#fitting(text, room - this.width('\u2026', size, weight), size, weight).trimEnd()}\u2026`;
+  }
+
+  /** One line, `y` at its top; `x` is its start, middle or end. */
+  text(text: string, x: number, y: number, options: TextOptions = {}): void {
+    const { size = textSize, weight = 'regular', anchor = 'start', colour = 'black' } = options;
+    if (text === '') return;
+    const width = anchor === 'start' ? 0 : this.width(text, size, weight);
+    const left = anchor === 'start' ? x : anchor === 'middle' ? x - width / 2 : x - width;
+    this.document.font(weight).fontSize(size).fillColor(colour);
+    this.document.text(inSettingOrder(settable(text)), left, y, { lineBreak: false });
+  }
+
+  line(x1: number, y1: number, x2: number, y2: number, width = 0.6): void {
+    this.document.lineWidth(width).moveTo(x1, y1).lineTo(x2, y2).stroke('black');
+  }
+
+  box(x: number, y: number, width: number, height: number, options: BoxOptions = {}): void {
+    const { stroke = 0.6, fill } = options;
+    if (fill !== undefined) this.document.rect(x, y, width, height).fill(fill);
+    if (0 < stroke) this.document.lineWidth(stroke).rect(x, y, width, height).stroke('black');
+  }
+
+  /** The longest beginning that fits, at least one character. */
+  #fitting(text: string, room: number, size: number, weight: Weight): string {
+    let low = 1;
+    let high = text.length;
+    while (low < high) {
+      const middle = Math.ceil((low + high) / 2);
+      if (this.width(text.slice(0, middle), size, weight) <= room) low = middle;
+      else high = middle - 1;
+    }
+    // No half of a surrogate pair, and no letter without the marks on it.
+    while (low < text.length && /^[\p{M}\udc00-\udfff]/u.test(text.slice(low)) && 1 < low) low--;
+    if (/[\ud800-\udbff]$/.test(text.slice(0, low))) low++;
+    return text.slice(0, low);
+  }
+}
+
+export interface TextOptions {
+  readonly size?: number;
+  readonly weight?: Weight;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly colour?: string;
+}
+
+export interface BoxOptions {
+  /** The width of its outline; 0 for none. */
+  readonly stroke?: number;
+  readonly fill?: string;
+}

@@ -1,0 +1,47 @@
+/** Writes a packet into a folder, in the formats that are wanted. */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { Packet } from '@fieldpair/shared/documents';
+import { safeName } from '../files/safe-name.js';
+
+export const packetFormats = ['html', 'pdf', 'csv', 'xlsx', 'svg'] as const;
+export type PacketFormat = (typeof packetFormats)[number];
+
+/** A file of a packet: where it goes below the packet's folder, with forward slashes, and what it holds. */
+export interface PacketFile {
+  readonly path: string;
+  readonly content: string | Uint8Array;
+}
+
+/** What a packet is in some formats. Each format is loaded only when it is wanted. */
+export async function packetFiles(packet: Packet, formats: readonly PacketFormat[]): Promise<PacketFile[]> {
+  const name = `${safeName(packet.store, 'store')}-packet`;
+  const files: PacketFile[] = [];
+  for (const format of packetFormats)
+    if (formats.includes(format)) files.push(...(await writers[format](packet, name)));
+  return files;
+}
+
+const writers: Readonly<Record<PacketFormat, (packet: Packet, name: string) => Promise<PacketFile[]>>> = {
+  html: async (packet, name) => [{ path: `${name}.html`, content: (await import('./html.js')).packetHtml(packet) }],
+  pdf: async (packet, name) => [{ path: `${name}.pdf`, content: await (await import('./pdf.js')).packetPdf(packet) }],
+  csv: async (packet) =>
+    (await import('./csv.js')).packetCsv(packet).map(({ name, text }) => ({ path: `tables/${name}`, content: text })),
+  xlsx: async (packet, name) => [
+    { path: `${name}.xlsx`, content: await (await import('./xlsx.js')).packetXlsx(packet) },
+  ],
+  svg: async (packet) =>
+    (await import('./svg-files.js'))
+      .packetSvgs(packet)
+      .map(({ name, text }) => ({ path: `diagrams/${name}`, content: text })),
+};
+
+/** Makes the folders that are missing and replaces files of the same names; nothing else is touched. */
+export function writeFiles(folder: string, files: readonly PacketFile[]): void {
+  mkdirSync(folder, { recursive: true });
+  for (const { path, content } of files) {
+    const file = join(folder, ...path.split('/'));
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, content);
+  }
+}
