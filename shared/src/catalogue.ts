@@ -179,6 +179,8 @@ export interface Device {
   readonly place: Place;
   readonly role: DeviceRole;
   readonly revisions: readonly string[];
+  /** Where each revision is declared, in the same order. */
+  readonly revisionPlaces: readonly Place[];
   readonly ports: readonly Port[];
   readonly indicators: readonly { readonly name: string; readonly text: string }[];
   readonly marks: readonly string[];

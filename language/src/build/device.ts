@@ -37,10 +37,10 @@ export function buildDevice(declaration: DeviceDeclaration, notes: Notes): Devic
     }
   }
   const uniqueRevisions = new UniqueNames(`revision of device ${name}`, notes);
-  for (const revision of revisions) {
+  const ownRevisions = revisions.filter((revision) => {
     notes.declare('revision', revision);
-    uniqueRevisions.add(revision);
-  }
+    return uniqueRevisions.add(revision);
+  });
   const revisionOf = (used: Name): string | undefined => knownRevision(used, revisions, name, notes);
   const unique = new UniqueNames(`port of device ${name}`, notes);
   const ports: Port[] = [];
@@ -57,7 +57,8 @@ export function buildDevice(declaration: DeviceDeclaration, notes: Notes): Devic
     ...(documentation === undefined ? {} : { documentation }),
     place: notes.place(declaration.name),
     role,
-    revisions: [...new Set(revisions.flatMap(({ text }) => text ?? []))],
+    revisions: ownRevisions.map(({ text }) => text ?? ''),
+    revisionPlaces: ownRevisions.map((revision) => notes.place(revision)),
     ports,
     indicators,
     marks,

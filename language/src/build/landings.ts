@@ -20,7 +20,7 @@ import { unknownPort } from './device.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
 import { repeatedFixes } from './repeated.js';
-import { didYouMean, nearest, renameFixes } from './suggest.js';
+import { didYouMean, nearest, referenceFixes, renameFixes } from './suggest.js';
 import { wiringOf } from './two-wire.js';
 
 type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
@@ -107,7 +107,7 @@ export class Landings {
     notes.report('not-on-bus', `${written} is not landed on bus ${this.#bus}, so ${what}${didYouMean(likely)}`, place, {
       bus: this.#bus,
       at: written,
-      fixes: () => renameFixesRaw(place, likely),
+      fixes: () => referenceFixes(place, likely),
     });
     return undefined;
   }
@@ -281,11 +281,3 @@ export class Landings {
     }
   }
 }
-
-/** References may hold a dot, so they are written as they are. */
-const renameFixesRaw = (place: Place, names: readonly string[]) =>
-  names.map((name) => ({
-    title: `Change to ${name}`,
-    safe: false,
-    edits: [{ kind: 'write' as const, place, text: name }],
-  }));

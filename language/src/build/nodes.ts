@@ -91,7 +91,8 @@ function setRevision(node: NodeDraft | undefined, written: Name | undefined, not
     );
     return;
   }
-  if (device) notes.use('revision', written, device.place);
+  const declared = device?.revisionPlaces[device.revisions.indexOf(written.text)];
+  if (declared) notes.use('revision', written, declared);
   const revision: Sourced<string> = { value: written.text, place };
   const first = node.revision;
   if (!first) node.revision = revision;

@@ -2,11 +2,12 @@
 import type { Bus, HostNetwork, Store, StoreNode, Waiver } from '@fieldpair/shared';
 import type { NetworkDeclaration, StoreDeclaration, Waiver as WaiverTree } from '../generated/reader.js';
 import { buildBus } from './bus.js';
+import { unknownPort } from './device.js';
 import { buildNodes } from './nodes.js';
 import { documentationAbove, Notes } from './notes.js';
 import type { CatalogueScope } from './scope.js';
 import type { NameUse, SourceText, TextReport } from './source.js';
-import { didYouMean, nearest, renameFixes } from './suggest.js';
+import { didYouMean, nearest, referenceFixes, renameFixes } from './suggest.js';
 import { UniqueNames } from './unique.js';
 
 /** One `store` block and the catalogue that its file sees. The part that is not `continued` comes first. */
@@ -159,21 +160,27 @@ function readWaiver(tree: WaiverTree, bus: Bus, waivers: Waiver[], rules: Readon
     waivers.push({ ...base, bus: bus.index });
     return;
   }
-  const landing = bus.landings.find((one) => (one.splice ?? one.node?.name) === at);
+  const port = tree.at.port?.text;
+  const landing = bus.landings.find(
+    (one) => (one.splice ?? one.node?.name) === at && (port === undefined || one.port?.name === port),
+  );
   if (landing) {
     notes.use(landing.splice === undefined ? 'node' : 'splice', tree.at.node, landing.node?.place ?? landing.place);
-    waivers.push({ ...base, bus: bus.index, at });
+    if (tree.at.port && landing.port) notes.use('port', tree.at.port, landing.port.place);
+    // By its port just this landing is meant, which findings call as the text does.
+    waivers.push({ ...base, bus: bus.index, at: port === undefined ? at : landing.name });
   } else {
     const place = notes.place(tree.at);
+    const written = port === undefined ? at : `${at}.${port}`;
     const likely = nearest(
-      at,
-      bus.landings.map((one) => one.splice ?? one.node?.name ?? one.name),
+      written,
+      bus.landings.map((one) => (port === undefined ? (one.splice ?? one.node?.name ?? one.name) : one.name)),
     );
     notes.report(
       'not-on-bus',
-      `${at} is not landed on bus ${bus.name}, so this waives nothing${didYouMean(likely)}`,
+      `${written} is not landed on bus ${bus.name}, so this waives nothing${didYouMean(likely)}`,
       place,
-      { bus: bus.name, at, fixes: () => renameFixes(place, likely) },
+      { bus: bus.name, at: written, fixes: () => referenceFixes(place, likely) },
     );
   }
 }
@@ -199,11 +206,24 @@ function readStoreWaiver(
   const node = nodes.get(at);
   const splice = buses.flatMap(({ landings }) => landings).find((landing) => landing.splice === at);
   if (node) notes.use('node', written, node.place);
-  else if (bus) notes.use('bus', written, bus.place);
+  const port = tree.at?.port;
+  if (node && port?.text !== undefined) {
+    const declared = node.device?.ports.find(({ name }) => name === port.text);
+    if (declared) notes.use('port', port, declared.place);
+    else if (node.device) unknownPort(port, node.device.name, node.device.ports, notes);
+    const landing = buses.flatMap(({ landings }) => landings).find((one) => one.node === node && one.port === declared);
+    waivers.push({ ...base, at: declared && landing ? landing.name : `${at}.${port.text}` });
+    return;
+  }
+  if (node) {
+    waivers.push({ ...base, at });
+    return;
+  }
+  if (bus) notes.use('bus', written, bus.place);
   else if (splice) notes.use('splice', written, splice.place);
   else {
     reportUnknownNode(at, notes.place(written), nodes, notes);
     return;
   }
-  waivers.push(!node && bus ? { ...base, bus: bus.index } : { ...base, at });
+  waivers.push(bus ? { ...base, bus: bus.index } : { ...base, at });
 }

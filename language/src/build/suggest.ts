@@ -54,6 +54,10 @@ export function renameFixes(place: Place, names: readonly string[]): Fix[] {
   }));
 }
 
+/** The same for references, which may hold a dot, so that they are written as they are. */
+export const referenceFixes = (place: Place, names: readonly string[]): Fix[] =>
+  names.map((name) => ({ title: `Change to ${name}`, safe: false, edits: [{ kind: 'write', place, text: name }] }));
+
 /** A name as it is written: bare where the grammar takes it so, else in quotes. */
 export function nameText(name: string): string {
   return /^[A-Za-z_]\w*$/.test(name) && !reserved.has(name) ? name : quote(name);

@@ -20,7 +20,7 @@ import {
   type PartialLangiumServices,
   type PartialLangiumSharedServices,
 } from 'langium/lsp';
-import type { Connection, TextEdit } from 'vscode-languageserver';
+import { type Connection, ResponseError, type TextEdit } from 'vscode-languageserver';
 import { FieldpairGeneratedModule, FieldpairGeneratedSharedModule } from '../generated/langium/module.js';
 import { FieldpairModule } from '../read/langium-module.js';
 import { codeActions } from './code-actions.js';
@@ -31,8 +31,9 @@ import { formatting, rangeFormatting } from './formatting.js';
 import { hover } from './hover.js';
 import { inlayHints } from './inlay-hints.js';
 import { links } from './links.js';
-import { definition, highlights, prepareRename, references, rename } from './names.js';
+import { definition, highlights, references } from './names.js';
 import { OpenDocuments } from './open-documents.js';
+import { prepareRename, rename } from './rename.js';
 import { colourModifiers, colourTypes, semanticColours } from './semantic-colours.js';
 import { symbols } from './symbols.js';
 
@@ -103,6 +104,8 @@ function editorModule(desk: Desk, failed: (error: unknown) => void): Module<Lang
     try {
       return ask(document.uri.toString());
     } catch (error) {
+      // What is said to the reader on purpose reaches the reader.
+      if (error instanceof ResponseError) throw error;
       failed(error);
       return undefined;
     }

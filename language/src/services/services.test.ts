@@ -14,7 +14,8 @@ import { formatting, rangeFormatting } from './formatting.js';
 import { hover } from './hover.js';
 import { inlayHints } from './inlay-hints.js';
 import { links } from './links.js';
-import { definition, highlights, prepareRename, references, rename } from './names.js';
+import { definition, highlights, references } from './names.js';
+import { prepareRename, rename } from './rename.js';
 import { symbols } from './symbols.js';
 
 const file = 'store.pair';

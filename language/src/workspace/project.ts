@@ -98,6 +98,11 @@ export class Project {
     this.#release(file, keys);
   }
 
+  /** Computes what was not asked for yet, of all members: only then is it known who mentions what. */
+  digestAll(): void {
+    for (const file of [...this.#unread].sort()) this.digest(file);
+  }
+
   files(): string[] {
     return [...this.#members];
   }
@@ -168,8 +173,8 @@ export class Project {
 
   /** What is wrong anywhere in the files that were added; in imports that were only followed nothing is. */
   check(): ProjectCheck {
+    this.digestAll();
     const members = [...this.#members].sort();
-    for (const file of members) if (this.#unread.has(file)) this.digest(file);
     const findings: Finding[] = [];
     let stores = 0;
     let buses = 0;

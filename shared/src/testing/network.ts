@@ -59,6 +59,7 @@ export function testDevice(name: string, port: Partial<Port> = {}, differing: Pa
     place: nowhere,
     role: 'node',
     revisions: [],
+    revisionPlaces: [],
     ports: [
       {
         name: 'bus',

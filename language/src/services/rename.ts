@@ -1,0 +1,92 @@
+/** Renaming: every mention of a name in all files, unless the new name would stand for two things. */
+import type { Place } from '@fieldpair/shared';
+import { LSPErrorCodes, type Position, type Range, ResponseError, type WorkspaceEdit } from 'vscode-languageserver';
+import { type NameUse, samePlace } from '../build/source.js';
+import { nameText } from '../build/suggest.js';
+import type { Desk } from './desk.js';
+import { mentionsOf, useUnder } from './names.js';
+
+/** The stretch that a rename would replace; undefined where there is no name, or one that nothing declares. */
+export function prepareRename(desk: Desk, file: string, position: Position): Range | undefined {
+  const use = useUnder(desk, file, position);
+  return use && desk.rangeOf(use.place);
+}
+
+/**
+ * Renames in every file that mentions the name. A new name that needs quotes gets them.
+ * @throws ResponseError with a line for the reader, when the new name is empty or taken.
+ */
+export function rename(desk: Desk, file: string, position: Position, newName: string): WorkspaceEdit | undefined {
+  const use = useUnder(desk, file, position);
+  if (!use) return undefined;
+  const typed = newName.trim();
+  const name = /^".*"$/.test(typed) ? typed.slice(1, -1) : typed;
+  if (name.trim() === '') throw refusal('a name cannot be empty; write at least one character');
+  const mentions = mentionsOf(desk, file, use);
+  if (name !== use.name) {
+    const taken = takenBy(desk, use, name, new Set(mentions.map(({ place }) => place.file)));
+    if (taken) throw refusal(`${taken} is called ${name} already; choose another name for ${use.kind} ${use.name}`);
+  }
+  const newText = nameText(name);
+  const changes: NonNullable<WorkspaceEdit['changes']> = {};
+  for (const { place } of mentions) {
+    changes[place.file] ??= [];
+    changes[place.file]?.push({ range: desk.rangeOf(place), newText });
+  }
+  return { changes };
+}
+
+const refusal = (message: string) => new ResponseError(LSPErrorCodes.RequestFailed, message);
+
+/** What has the new name where the old one is seen, such as `another node of store northgate`. */
+function takenBy(desk: Desk, use: NameUse, name: string, files: ReadonlySet<string>): string | undefined {
+  switch (use.kind) {
+    case 'cable':
+    case 'device':
+      return takenInCatalogue(desk, use.kind, name, files);
+    case 'port':
+    case 'revision':
+      return takenInDevice(desk, use, name);
+    case 'indicator':
+      return undefined;
+    default:
+      return takenInStore(desk, use, name);
+  }
+}
+
+function takenInCatalogue(desk: Desk, kind: 'cable' | 'device', name: string, files: ReadonlySet<string>) {
+  const isTaken = [...files].some((file) =>
+    desk.project.catalogueOf(file).some(({ cables, devices }) => (kind === 'cable' ? cables : devices).has(name)),
+  );
+  return isTaken ? `another ${kind}` : undefined;
+}
+
+function takenInDevice(desk: Desk, { kind, target }: NameUse, name: string): string | undefined {
+  for (const { devices } of desk.project.catalogueOf(target.file)) {
+    for (const { name: device, ports, revisions, revisionPlaces } of devices.values()) {
+      const places = kind === 'port' ? ports.map(({ place }) => place) : revisionPlaces;
+      if (!places.some((place) => samePlace(place, target))) continue;
+      const names = kind === 'port' ? ports.map((port) => port.name) : revisions;
+      return names.includes(name) ? `another ${kind} of device ${device}` : undefined;
+    }
+  }
+  return undefined;
+}
+
+function takenInStore(desk: Desk, { kind, target }: NameUse, name: string): string | undefined {
+  const stores = desk.project.storesOf(target.file);
+  if (kind === 'store') return stores.some((store) => store.name === name) ? 'another store of this file' : undefined;
+  const isTarget = ({ place }: { readonly place: Place }) => samePlace(place, target);
+  for (const { name: store, nodes, buses, networks } of stores) {
+    const splices = buses.flatMap(({ landings }) => landings.filter(({ splice }) => splice !== undefined));
+    if (![...nodes, ...splices, ...buses, ...networks].some(isTarget)) continue;
+    const has = (all: readonly { readonly name: string }[]) => all.some((one) => one.name === name);
+    if (kind === 'bus' || kind === 'network') {
+      return has(kind === 'bus' ? buses : networks) ? `another ${kind} of store ${store}` : undefined;
+    }
+    // Nodes and splices are landed by their names alone.
+    if (has(nodes)) return `${kind === 'node' ? 'another' : 'a'} node of store ${store}`;
+    if (has(splices)) return `${kind === 'splice' ? 'another' : 'a'} splice of store ${store}`;
+  }
+  return undefined;
+}
