@@ -1,21 +1,12 @@
-/**
- * The server as any editor meets it: a process of its own, spoken to over stdio by a general-purpose JSON-RPC client
- * (`vscode-jsonrpc`), with the method names and shapes of the Language Server Protocol 3.17 written out here.
- */
-import { type ChildProcess, spawn } from 'node:child_process';
+/** The server over stdio, with the method names and shapes of the Language Server Protocol 3.17 written out here. */
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import {
-  createMessageConnection,
-  type MessageConnection,
-  StreamMessageReader,
-  StreamMessageWriter,
-} from 'vscode-jsonrpc/node';
+import type { MessageConnection } from 'vscode-languageserver/node';
 import { catalogue, store, wrong } from './language-server.texts.js';
+import { type RunningServer, startServer } from './testing/start-server.js';
 
 interface Diagnostic {
   readonly code: string;
@@ -32,11 +23,10 @@ interface WorkspaceEdit {
 }
 
 let folder: string;
-let server: ChildProcess;
+let server: RunningServer;
 let client: MessageConnection;
 let version = 1;
 let settings: object = {};
-const published = new Map<string, readonly Diagnostic[]>();
 const statuses: { checking: boolean; files: number }[] = [];
 const uriOf = (name: string) => pathToFileURL(join(folder, name)).href;
 const position = (text: string, needle: string, plus = 0) => {
@@ -52,58 +42,29 @@ const change = (text: string) =>
     textDocument: { uri: uriOf('store.pair'), version: ++version },
     contentChanges: [{ text }],
   });
-const codes = (name: string) => (published.get(uriOf(name)) ?? []).map(({ code }) => code);
+const published = (name: string) => (server.published.get(uriOf(name)) ?? []) as readonly Diagnostic[];
+const codes = (name: string) => published(name).map(({ code }) => code);
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'fieldpair-server-'));
   writeFileSync(join(folder, 'catalogue.pair'), catalogue);
   writeFileSync(join(folder, 'store.pair'), store);
-  const bundle = join(folder, 'server.cjs');
-  const entryPoint = fileURLToPath(new URL('../main.ts', import.meta.url));
-  await build({
-    entryPoints: [entryPoint],
-    bundle: true,
-    platform: 'node',
-    format: 'cjs',
-    outfile: bundle,
-    logLevel: 'error',
+  server = await startServer({
+    folder,
+    settings: () => settings,
+    prepare: (connection) =>
+      connection.onNotification('fieldpair/status', (status: { checking: boolean; files: number }) => {
+        statuses.push(status);
+      }),
   });
-  server = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
-  if (!server.stdout || !server.stdin) throw new Error('The server has no streams.');
-  client = createMessageConnection(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin));
-  client.onNotification(
-    'textDocument/publishDiagnostics',
-    ({ uri, diagnostics }: { uri: string; diagnostics: Diagnostic[] }) => {
-      published.set(uri, diagnostics);
-    },
-  );
-  client.onNotification('fieldpair/status', (status: { checking: boolean; files: number }) => {
-    statuses.push(status);
-  });
-  // A client that promises more than it does must not bring the server down.
-  client.onRequest('client/registerCapability', () => {
-    throw new Error('refused');
-  });
-  client.onRequest('workspace/configuration', () => [settings]);
-  client.listen();
-  await client.sendRequest('initialize', {
-    processId: process.pid,
-    rootUri: null,
-    capabilities: {
-      workspace: { configuration: true, workspaceFolders: true, didChangeConfiguration: { dynamicRegistration: true } },
-    },
-    workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'test' }],
-  });
-  await client.sendNotification('initialized', {});
+  ({ client } = server);
   await client.sendNotification('textDocument/didOpen', {
     textDocument: { uri: uriOf('store.pair'), languageId: 'fieldpair', version, text: store },
   });
 });
 
 afterAll(async () => {
-  await client.sendRequest('shutdown');
-  await client.sendNotification('exit');
-  client.dispose();
+  await server.stop();
   rmSync(folder, { recursive: true, force: true });
 });
 
@@ -119,7 +80,7 @@ describe('the language server over stdio', () => {
   it('publishes what is wrong as the text changes, and offers its mending', async () => {
     await change(wrong);
     await expect.poll(() => codes('store.pair')).toContain('unknown-name');
-    const found = published.get(uriOf('store.pair'))?.find(({ code }) => code === 'unknown-name');
+    const found = published('store.pair').find(({ code }) => code === 'unknown-name');
     expect(found).toMatchObject({
       source: 'fieldpair',
       range: { start: position(wrong, 'Pear22'), end: position(wrong, 'Pear22', 6) },
@@ -174,6 +135,13 @@ describe('the language server over stdio', () => {
     });
     expect(changes[uriOf('catalogue.pair')]).toHaveLength(1);
     expect(changes[uriOf('store.pair')]?.map(({ newText }) => newText)).toEqual(['"Case board"', '"Case board"']);
+  });
+
+  it('refuses a name that is taken, in one line', async () => {
+    const refused = client.sendRequest('textDocument/rename', { ...at('Board', 1), newName: 'Head' });
+    await expect(refused).rejects.toThrow(
+      /^another device is called Head already; choose another name for device Board$/,
+    );
   });
 
   it('tells the colours of names', async () => {
@@ -291,6 +259,6 @@ describe('the language server over stdio', () => {
     }
     await change(store);
     await expect.poll(() => codes('store.pair')).not.toContain('syntax');
-    expect(server.exitCode).toBeNull();
+    expect(server.process.exitCode).toBeNull();
   });
 });
