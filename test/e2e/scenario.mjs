@@ -11,6 +11,9 @@ import { openWorkbench } from './harness/open-workbench.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
+/** Where run.sh has put the workbench and the tools beside it. */
+export const workbenchFolder = process.env.WORKBENCH_DIR ?? join(root, '.out/workbench');
+
 export const screenshots = join(root, '.out/screenshots');
 
 /** A copy of the samples and the trial stores, which the end of the process removes. */
@@ -29,7 +32,7 @@ export function copyOfStores() {
  */
 function openFieldpair(options) {
   return openWorkbench({
-    folder: process.env.WORKBENCH_DIR ?? join(root, '.out/workbench'),
+    folder: workbenchFolder,
     vsix: join(root, 'extension/dist/fieldpair.vsix'),
     settings: { 'editor.minimap.enabled': false, 'workbench.colorTheme': 'Default Light Modern' },
     ...options,

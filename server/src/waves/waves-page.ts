@@ -68,11 +68,11 @@ export function wavesPage(plan: WavePlan, answers: PlanAnswers, choices: WaveCho
   }
   const known = changed && !isUnknown(changed) ? changed : undefined;
   const plot = plotFor(plan, written, known, choices, size, 'view');
-  const shown = new Set(plot.curves.map(({ name }) => name));
+  const styles = new Map(plot.curves.map(({ name, style }) => [name, style]));
   const drawn = drawWaves(plot);
   return {
     ...common,
-    landings: written.landings.map(({ name, landing }) => line(name, landing, shown.has(name))),
+    landings: written.landings.map(({ name, landing }) => line(name, styles.get(name) ?? landing, styles.has(name))),
     rate: `${formatNumber(1 / written.bitTime)} bit/s`,
     edge: `${formatSeconds(written.edge.time)}${written.edge.assumed ? ', assumed' : ''}`,
     summary: { written: waveSummary(written), ...(known ? { changed: waveSummary(known) } : {}) },

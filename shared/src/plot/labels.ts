@@ -15,10 +15,19 @@ export interface LineEnd {
 const pitch = 15;
 /** What a label may take: the rest of a long name is in its tooltip. */
 const mostCharacters = 22;
-export const labelWidth = 176;
+/** Pixels in front of a label's text, and for each of its characters at 12 pixels: the widest usual letters fit. */
+const leaderWidth = 39;
+const characterWidth = 7.2;
 
-/** Labels right of a frame, each joined to its line by a piece in the line's own style. */
-export function lineLabels({ top, right, bottom }: Frame, ends: readonly LineEnd[]): string {
+/** What the labels of some names take right of a frame, in pixels. @param most what there is for them */
+export function labelsWidth(names: readonly string[], most: number): number {
+  const longest = Math.max(0, ...names.map((name) => [...name].length));
+  return Math.min(most, leaderWidth + 6 + Math.ceil(Math.min(longest, mostCharacters) * characterWidth));
+}
+
+/** Labels right of a frame, each joined to its line by a piece in the line's own style. @param width what they may take */
+export function lineLabels({ top, right, bottom }: Frame, ends: readonly LineEnd[], width: number): string {
+  const fits = Math.max(4, Math.floor((width - leaderWidth) / characterWidth));
   const sorted = [...ends].sort((left, other) => left.y - other.y || left.style - other.style);
   const fitting = Math.max(1, Math.floor((bottom - top) / pitch) + 1);
   const shown = sorted.length <= fitting ? sorted : sorted.slice(0, fitting - 1);
@@ -40,14 +49,14 @@ export function lineLabels({ top, right, bottom }: Frame, ends: readonly LineEnd
     });
     const text = element(
       'text',
-      { x: right + 39, y: at + 4 },
-      ...(shortened(name, mostCharacters) === name ? [] : [element('title', {}, escaped(name))]),
-      escaped(shortened(name, mostCharacters)),
+      { x: right + leaderWidth, y: at + 4 },
+      ...(shortened(name, fits) === name ? [] : [element('title', {}, escaped(name))]),
+      escaped(shortened(name, fits)),
     );
     return leader + text;
   });
   if (shown.length < sorted.length) {
-    labels.push(element('text', { x: right + 39, y: bottom + 4 }, `and ${sorted.length - shown.length} more`));
+    labels.push(element('text', { x: right + leaderWidth, y: bottom + 4 }, `and ${sorted.length - shown.length} more`));
   }
   return labels.join('');
 }

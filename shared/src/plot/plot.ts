@@ -5,9 +5,10 @@
  * colours of the classes instead. A plot is readable without colour: lines differ in dashes too, carry their names, and
  * what a change would make of them lies behind them as a broad pale line.
  */
+import { wrapped } from '../plain-text.js';
 import { type Axes, axesFor, axisMarks, type Frame, hatchPattern, type Span, undecidedBand } from './axes.js';
 import { eyePanels } from './eye.js';
-import { type LineEnd, labelWidth, lineLabels } from './labels.js';
+import { type LineEnd, labelsWidth, lineLabels } from './labels.js';
 import { lineStyle } from './line-styles.js';
 import { element, escaped } from './svg.js';
 import { levelAt, pixelPoints, type Samples } from './trace.js';
@@ -26,11 +27,15 @@ export function drawWaves(plot: WavePlot): DrawnPlot {
   if (plot.view === 'eye') {
     return { svg: sheet(plot, hatch, headed(plot) + eyePanels(plot, headroom, hatch)) };
   }
+  const names = plot.curves.map(({ name }) => name);
+  const labels = labelsWidth(names, Math.round(plot.width * 0.3));
+  const [left, right] = [58, plot.width - labels];
+  const remarks = wrapped(remarkOf(plot), Math.floor((right - left - timeNameWidth) / remarkCharacter));
   const frame = {
-    left: 58,
+    left,
     top: 26 + headroom,
-    right: Math.max(120, plot.width - labelWidth),
-    bottom: plot.height - 46,
+    right,
+    bottom: plot.height - 32 - remarkPitch * remarks.length,
   };
   const axes = axesFor(frame, plot.shown ?? spanOf(plot, ({ time }) => time), voltSpan(plot));
   const parts = [
@@ -47,8 +52,15 @@ export function drawWaves(plot: WavePlot): DrawnPlot {
     lineLabels(
       frame,
       plot.curves.flatMap((curve) => endOf(curve, axes)),
+      labels,
     ),
-    remarks(plot, frame),
+    ...remarks.map((line, index) =>
+      element(
+        'text',
+        { class: 'wave-remark', x: frame.left, y: frame.bottom + 33 + index * remarkPitch, fill: '#555555' },
+        escaped(line),
+      ),
+    ),
   ];
   const clip = element('clipPath', { id: `${plot.prefix}-frame` }, frameRect(frame));
   const [timeFrom, timeTo] = axes.x.domain() as [number, number];
@@ -168,9 +180,13 @@ function samplingDots({ curves, view, bits, bitTime, samplingAt }: WavePlot, { x
   return dots.join('');
 }
 
-/** What the marks mean, beside the name of the time axis. */
-function remarks({ names }: WavePlot, { left, bottom }: Frame): string {
+/** Pixels that the name of the time axis takes, beside the remarks. */
+const timeNameWidth = 150;
+const remarkPitch = 15;
+const remarkCharacter = 6.6;
+
+/** What the marks mean. */
+function remarkOf({ names }: WavePlot): string {
   const marks = 'dots: where receivers look; hatched: they may read either';
-  const text = names ? `thin: ${names.curve}; broad and pale: ${names.changed}; ${marks}` : marks;
-  return element('text', { class: 'wave-remark', x: left, y: bottom + 33, fill: '#555555' }, escaped(text));
+  return names ? `thin: ${names.curve}; broad and pale: ${names.changed}; ${marks}` : marks;
 }

@@ -88,7 +88,7 @@ let told = '';
 /** Tells what room there is; a bit more or less of it changes nothing. */
 function tellSize(): void {
   const width = Math.max(420, Math.floor((document.documentElement.clientWidth - margin) / 20) * 20);
-  const height = Math.max(260, Math.min(620, Math.floor((window.innerHeight * 0.58) / 20) * 20));
+  const height = Math.max(260, Math.floor(Math.min(620, window.innerHeight * 0.58, width * 0.72) / 20) * 20);
   if (told === `${width} ${height}`) return;
   told = `${width} ${height}`;
   extension.post({ size: { width, height } });

@@ -1,0 +1,105 @@
+/** The view of waveforms: what it shows, how it is used with the keyboard, that it follows the text, and saving. */
+import assert from 'node:assert/strict';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { accessibilityProblems } from './harness/accessibility.mjs';
+import { webviewWith } from './harness/webview.mjs';
+import { picture, scenario, stores, useSettings, workbenchFolder } from './scenario.mjs';
+
+/** Opens the view of the bus on a line, and waits for its plot. */
+async function openWaves(workbench, file, line) {
+  await workbench.openFile(file);
+  await workbench.goTo({ line, column: 8 });
+  await workbench.command('Fieldpair: Show Waveforms of This Bus');
+  const view = await webviewWith(workbench.page, '.picture svg');
+  await view.locator('.picture svg').waitFor();
+  return view;
+}
+
+const control = (view, label) =>
+  view.locator('.labelled', { has: view.locator('span', { hasText: label }) }).locator('select, input');
+
+for (const [name, theme] of [
+  ['light', 'Default Light Modern'],
+  ['dark', 'Default Dark Modern'],
+  ['high-contrast', 'Default High Contrast'],
+  ['high-contrast-light', 'Default High Contrast Light'],
+]) {
+  scenario(`shows waveforms that everybody can read, ${name}`, async (workbench) => {
+    useSettings({ 'workbench.colorTheme': theme });
+    const view = await openWaves(workbench, 'trial/wave.pair', 4);
+    await control(view, 'Compare with').selectOption({ index: 1 });
+    await view.locator('.summary', { hasText: 'Changed' }).waitFor();
+    await picture(workbench, `waves-${name}`);
+    for (const choice of ['One edge', 'Eye']) {
+      await view.locator('.view', { hasText: choice }).click();
+      await view
+        .locator('.picture svg title')
+        .filter({ hasText: choice === 'Eye' ? 'laid over' : 'one edge' })
+        .first()
+        .waitFor({ state: 'attached' });
+      await picture(workbench, `waves-${name}-${choice.replace(' ', '-').toLowerCase()}`);
+    }
+    assert.deepEqual(await accessibilityProblems(view, workbenchFolder), []);
+    useSettings({});
+    await view.locator('.view', { hasText: 'Bits' }).click();
+    await control(view, 'Compare with').selectOption({ index: 0 });
+  });
+}
+
+scenario('reads the lines out under a cursor that keys move', async (workbench) => {
+  const view = await openWaves(workbench, 'trial/wave.pair', 4);
+  const cursor = view.getByRole('slider', { name: 'Cursor over time' });
+  await cursor.focus();
+  await cursor.press('End');
+  const atEnd = await cursor.getAttribute('aria-valuetext');
+  assert.match(atEnd, /^[\d.]+ us; head\.field1 .?\d\.\d{3} V; .*probeA .?\d+\.\d{3} V/);
+  await cursor.press('Shift+ArrowLeft');
+  assert.notEqual(await cursor.getAttribute('aria-valuetext'), atEnd);
+  await view.locator('.readout', { hasText: 'probeA' }).waitFor();
+  await picture(workbench, 'waves-cursor');
+  await cursor.press('Escape');
+  await view.locator('.readout').waitFor({ state: 'hidden' });
+});
+
+scenario('opens waveforms from the summary of a bus, and follows the text', async (workbench) => {
+  await workbench.openFile('trial/wave.pair');
+  await workbench.page.locator('.codelens-decoration a', { hasText: 'Waveforms' }).first().click();
+  const view = await webviewWith(workbench.page, '.picture svg');
+  await view.locator('h1', { hasText: 'waves, bus cases' }).waitFor();
+  const before = await view.locator('.summary').innerText();
+  await workbench.command('View: Focus First Editor Group');
+  await workbench.goTo({ line: 6, column: 5 });
+  await workbench.page.keyboard.press('Delete');
+  await workbench.page.keyboard.type('90');
+  await view.locator('.summary').filter({ hasNotText: before }).waitFor();
+});
+
+scenario('shows what a fault does, remembers it for the bus, and says what is unknown', async (workbench) => {
+  const view = await openWaves(workbench, 'trial/wave.pair', 4);
+  await control(view, 'What if').selectOption('open from caseA to probeA');
+  await view.locator('.summary', { hasText: 'Cut off from the driver: probeA' }).waitFor();
+  await picture(workbench, 'waves-fault');
+  await control(view, 'Rate').fill('fast');
+  await control(view, 'Rate').press('Enter');
+  await view.locator('.problems', { hasText: 'is no number with a unit' }).waitFor();
+  await workbench.command('View: Close All Editors');
+  const again = await openWaves(workbench, 'trial/wave.pair', 4);
+  await again.locator('.faults', { hasText: 'open from caseA to probeA' }).waitFor();
+  await again.getByRole('button', { name: 'Take away: open from caseA to probeA' }).click();
+  await control(again, 'Rate').fill('');
+  await control(again, 'Rate').press('Enter');
+  await again.locator('.problems').waitFor({ state: 'hidden' });
+});
+
+scenario('saves the picture', async (workbench) => {
+  const view = await openWaves(workbench, 'trial/wave.pair', 4);
+  await view.getByRole('button', { name: 'Save picture' }).click();
+  const input = workbench.page.locator('.quick-input-widget input.input');
+  await input.waitFor();
+  const target = join(stores, 'kept.svg');
+  await input.fill(target);
+  await input.press('Enter');
+  for (let waited = 0; waited < 100 && !existsSync(target); waited++) await workbench.page.waitForTimeout(100);
+  assert.match(readFileSync(target, 'utf8'), /^<svg [^>]*>.*waves, bus cases.*<\/svg>\n$/s);
+});
