@@ -107,6 +107,8 @@ export interface WavesPage {
   readonly bus: string;
   readonly buses: readonly { readonly store: string; readonly bus: string }[];
   readonly driver: string;
+  /** Landings that can drive. */
+  readonly drivers: readonly string[];
   readonly landings: readonly WaveLine[];
   /** What is used now: `19,200 bit/s`, `500 ns, assumed`. */
   readonly rate: string;

@@ -99,7 +99,7 @@ scenario('saves the picture', async (workbench) => {
   await input.waitFor();
   const target = join(stores, 'kept.svg');
   await input.fill(target);
-  await input.press('Enter');
+  await workbench.page.locator('.quick-input-widget .monaco-button', { hasText: 'OK' }).click();
   for (let waited = 0; waited < 100 && !existsSync(target); waited++) await workbench.page.waitForTimeout(100);
   assert.match(readFileSync(target, 'utf8'), /^<svg [^>]*>.*waves, bus cases.*<\/svg>\n$/s);
 });

@@ -51,6 +51,7 @@ export function wavesPage(plan: WavePlan, answers: PlanAnswers, choices: WaveCho
     bus: bus.name,
     buses: plan.buses.map((one) => ({ store: one.store.name, bus: one.bus.name })),
     driver: bus.landings[question.driver]!.name,
+    drivers: bus.landings.filter(({ node }) => node).map(({ name }) => name),
     fixes: plan.fixes,
     faults: plan.faults,
     problems,

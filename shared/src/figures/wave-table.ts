@@ -64,11 +64,15 @@ export function waveSummary(waves: Waves): string {
   if (!worst) return `No landing can be reached from the driver.${lost}`;
   const { nominal, low } = worst.margin;
   const least = low === nominal ? formatVolts(nominal) : `${formatVolts(nominal)} (${formatVolts(low)} at worst)`;
-  const poor = waves.landings.filter((one) => !one.cutOff && one.margin.low < 0).map(({ name }) => name);
-  const verdict =
-    poor.length === 0
-      ? `Every landing${cut.length ? ' that the signal reaches' : ''} is read for certain.`
-      : `Not read for certain at ${listed(poor)}.`;
+  const read = (verdict: WaveVerdict) =>
+    waves.landings.filter((one) => verdictOf(one) === verdict).map(({ name }) => name);
+  const misread = read('may be misread');
+  const doubtful = read('sure unless all tolerances add up');
+  const verdict = misread.length
+    ? `Bits may be misread at ${listed(misread)}.`
+    : doubtful.length
+      ? `Read for certain, but for the worst of all tolerances, which would spoil bits at ${listed(doubtful)}.`
+      : `Every landing${cut.length ? ' that the signal reaches' : ''} is read for certain.`;
   return `${verdict} The least margin is ${least}, at ${worst.name}.${lost}`;
 }
 

@@ -48,8 +48,16 @@ export function axesFor(frame: Frame, time: Span, volts: Span): Axes {
   return { frame, x, y };
 }
 
+export const levelName = 'level, + against \u2212 (V)';
+
+/** What is measured along the axes; a level without a name has it beside another frame. */
+interface AxisNames {
+  readonly time: string;
+  readonly level?: string;
+}
+
 /** Grid lines with their numbers, and what is measured along each axis. @param dense leaves out every second number. */
-export function axisMarks({ frame, x, y }: Axes, timeName: string, dense = false): string {
+export function axisMarks({ frame, x, y }: Axes, names: AxisNames, dense = false): string {
   const { left, top, right, bottom } = frame;
   const voltTicks = Math.max(2, Math.round((bottom - top) / (dense ? 40 : 48)));
   const yText = y.tickFormat(voltTicks);
@@ -79,16 +87,10 @@ export function axisMarks({ frame, x, y }: Axes, timeName: string, dense = false
       element('text', { x: at, y: bottom + 17, 'text-anchor': 'middle' }, xText(value))
     );
   });
-  const names = [
-    element('text', { x: right, y: bottom + 33, 'text-anchor': 'end' }, `${timeName} (${unit})`),
-    element(
-      'text',
-      {
-        transform: `translate(${Math.round(left - 42)} ${Math.round((top + bottom) / 2)}) rotate(-90)`,
-        'text-anchor': 'middle',
-      },
-      'level, + against \u2212 (V)',
-    ),
+  const middle = `translate(${Math.round(left - 42)} ${Math.round((top + bottom) / 2)}) rotate(-90)`;
+  const words = [
+    element('text', { x: right, y: bottom + 33, 'text-anchor': 'end' }, `${names.time} (${unit})`),
+    names.level === undefined ? '' : element('text', { transform: middle, 'text-anchor': 'middle' }, names.level),
   ];
   const edge = element('rect', {
     class: 'wave-edge',
@@ -99,7 +101,7 @@ export function axisMarks({ frame, x, y }: Axes, timeName: string, dense = false
     fill: 'none',
     stroke: '#8a8a8a',
   });
-  return rows.join('') + columns.join('') + names.join('') + edge;
+  return rows.join('') + columns.join('') + words.join('') + edge;
 }
 
 export interface Thresholds {

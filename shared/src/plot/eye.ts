@@ -1,13 +1,15 @@
 /** The eye: every bit of a pattern laid over the others, a panel for each landing. */
-import { type Axes, axesFor, axisMarks, undecidedBand } from './axes.js';
+import { type Axes, axesFor, axisMarks, levelName, undecidedBand } from './axes.js';
 import { lineStyle } from './line-styles.js';
+import { remarkLines, remarkPitch, remarksOf } from './remarks.js';
 import { element, escaped, shortened } from './svg.js';
 import { levelAt, pixelPoints, type Samples } from './trace.js';
 import { type Curve, polyline, voltSpan, type WavePlot } from './wave-plot.js';
 
 /** Panels beyond these are left out, and the plot says so: they would be too small to read. */
 export const mostEyes = 9;
-const gap = 14;
+/** Pixels: between panels, for the name of the level, and for its numbers. */
+const [gap, axisName, numbers] = [14, 24, 34];
 
 /** How many columns and rows suit a number of panels. */
 export function eyeGrid(count: number): { readonly columns: number; readonly rows: number } {
@@ -18,33 +20,25 @@ export function eyeGrid(count: number): { readonly columns: number; readonly row
 export function eyePanels(plot: WavePlot, headroom: number, hatch: string): string {
   const shown = plot.curves.slice(0, mostEyes);
   const { columns, rows } = eyeGrid(shown.length);
-  const width = (plot.width - gap) / columns;
-  const note = 18;
-  const height = (plot.height - headroom - note) / rows;
+  const width = (plot.width - axisName) / columns;
+  const left = plot.curves.length - shown.length;
+  const more = left ? `; ${left} more landings are chosen than fit here` : '';
+  const remarks = remarksOf(plot, `shaded: when receivers look; hatched: they may read either${more}`);
+  const foot = remarks.length * remarkPitch + 4;
+  const height = (plot.height - headroom - foot) / rows;
   const volts = voltSpan(plot);
   const panels = shown.map((curve, index) => {
-    const left = (index % columns) * width + 58;
+    const column = index % columns;
+    const left = column * width + axisName + numbers;
     const top = headroom + Math.floor(index / columns) * height + 24;
-    const frame = { left, top, right: left + width - 58, bottom: top + height - 70 };
-    return panel(plot, curve, axesFor(frame, [-plot.bitTime / 2, 1.5 * plot.bitTime], volts), hatch);
+    const frame = { left, top, right: left + width - numbers - gap, bottom: top + height - 70 };
+    return panel(plot, curve, axesFor(frame, [-plot.bitTime / 2, 1.5 * plot.bitTime], volts), hatch, column === 0);
   });
-  return panels.join('') + notes(plot, shown.length);
+  return panels.join('') + remarkLines(remarks, plot.height);
 }
 
-function notes({ names, curves, width, height }: WavePlot, shown: number): string {
-  const texts = [
-    ...(names ? [`thin: ${names.curve}; broad and pale: ${names.changed}`] : []),
-    'shaded: when receivers look; hatched: they may read either',
-    ...(shown < curves.length ? [`${curves.length - shown} more landings are chosen than fit here`] : []),
-  ];
-  return element(
-    'text',
-    { class: 'wave-remark', x: width - gap, y: height - 5, 'text-anchor': 'end', fill: '#555555' },
-    escaped(texts.join('; ')),
-  );
-}
-
-function panel(plot: WavePlot, curve: Curve, axes: Axes, hatch: string): string {
+/** @param first whether it stands in the first column, where the level has its name */
+function panel(plot: WavePlot, curve: Curve, axes: Axes, hatch: string, first: boolean): string {
   const { frame, x } = axes;
   const { className, colour } = lineStyle(curve.style);
   const moment = x(plot.samplingAt.nominal * plot.bitTime);
@@ -70,7 +64,7 @@ function panel(plot: WavePlot, curve: Curve, axes: Axes, hatch: string): string 
   return [
     element('rect', { ...window, fill: '#222222', 'fill-opacity': 0.07 }),
     undecidedBand(axes, plot.thresholds, hatch),
-    axisMarks(axes, 'time within the bit', true),
+    axisMarks(axes, { time: 'time within the bit', ...(first ? { level: levelName } : {}) }, true),
     ...[0, 1].map((bit) =>
       element('line', {
         class: 'wave-border',

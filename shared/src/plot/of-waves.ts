@@ -66,14 +66,24 @@ export function plotOf(waves: Waves, choices: PlotChoices): WavePlot {
   const names = choices.landings ?? usualLandings(waves);
   const shown = names.flatMap((name) => waves.landings.find((landing) => landing.name === name) ?? []);
   const styles = styleNumbers(shown.map(({ landing }) => landing));
+  const end =
+    view === 'step'
+      ? Math.max(...[waves, ...(changed ? [changed.waves] : [])].map(({ step }) => step.time.at(-1) ?? 0))
+      : 0;
+  /** A step goes on at the level where it has come to rest, as long as the other one goes on. */
+  const held = ({ stopped }: Waves, samples: Samples): Samples => {
+    const last = samples.time.length - 1;
+    if (last < 0 || stopped !== undefined || !(samples.time[last]! < end)) return samples;
+    return { time: [...Array.from(samples.time), end], volts: [...Array.from(samples.volts), samples.volts[last]!] };
+  };
   const curves = shown.map((one, index): Curve => {
     const { name } = one;
     const other = changed?.waves.landings.find((landing) => landing.name === name);
     return {
       name,
       style: styles[index]!,
-      samples: samplesOf(waves, view, one.landing),
-      ...(changed && other ? { changed: samplesOf(changed.waves, view, other.landing) } : {}),
+      samples: held(waves, samplesOf(waves, view, one.landing)),
+      ...(changed && other ? { changed: held(changed.waves, samplesOf(changed.waves, view, other.landing)) } : {}),
       delay: one.cutOff ? 0 : one.delay,
     };
   });

@@ -5,11 +5,20 @@
  * colours of the classes instead. A plot is readable without colour: lines differ in dashes too, carry their names, and
  * what a change would make of them lies behind them as a broad pale line.
  */
-import { wrapped } from '../plain-text.js';
-import { type Axes, axesFor, axisMarks, type Frame, hatchPattern, type Span, undecidedBand } from './axes.js';
+import {
+  type Axes,
+  axesFor,
+  axisMarks,
+  type Frame,
+  hatchPattern,
+  levelName,
+  type Span,
+  undecidedBand,
+} from './axes.js';
 import { eyePanels } from './eye.js';
 import { type LineEnd, labelsWidth, lineLabels } from './labels.js';
 import { lineStyle } from './line-styles.js';
+import { remarkLines, remarkPitch, remarksOf } from './remarks.js';
 import { element, escaped } from './svg.js';
 import { levelAt, pixelPoints, type Samples } from './trace.js';
 import { type Curve, polyline, spanOf, voltSpan, type WavePlot } from './wave-plot.js';
@@ -30,18 +39,18 @@ export function drawWaves(plot: WavePlot): DrawnPlot {
   const names = plot.curves.map(({ name }) => name);
   const labels = labelsWidth(names, Math.round(plot.width * 0.3));
   const [left, right] = [58, plot.width - labels];
-  const remarks = wrapped(remarkOf(plot), Math.floor((right - left - timeNameWidth) / remarkCharacter));
+  const remarks = remarksOf(plot, lineMarks);
   const frame = {
     left,
     top: 26 + headroom,
     right,
-    bottom: plot.height - 32 - remarkPitch * remarks.length,
+    bottom: plot.height - 40 - remarkPitch * remarks.length,
   };
   const axes = axesFor(frame, plot.shown ?? spanOf(plot, ({ time }) => time), voltSpan(plot));
   const parts = [
     headed(plot),
     undecidedBand(axes, plot.thresholds, hatch),
-    axisMarks(axes, plot.view === 'step' ? 'time since the edge' : 'time'),
+    axisMarks(axes, { time: plot.view === 'step' ? 'time since the edge' : 'time', level: levelName }),
     plot.view === 'pattern' ? bitBorders(plot, axes) : '',
     element(
       'g',
@@ -54,13 +63,7 @@ export function drawWaves(plot: WavePlot): DrawnPlot {
       plot.curves.flatMap((curve) => endOf(curve, axes)),
       labels,
     ),
-    ...remarks.map((line, index) =>
-      element(
-        'text',
-        { class: 'wave-remark', x: frame.left, y: frame.bottom + 33 + index * remarkPitch, fill: '#555555' },
-        escaped(line),
-      ),
-    ),
+    remarkLines(remarks, plot.height),
   ];
   const clip = element('clipPath', { id: `${plot.prefix}-frame` }, frameRect(frame));
   const [timeFrom, timeTo] = axes.x.domain() as [number, number];
@@ -180,13 +183,5 @@ function samplingDots({ curves, view, bits, bitTime, samplingAt }: WavePlot, { x
   return dots.join('');
 }
 
-/** Pixels that the name of the time axis takes, beside the remarks. */
-const timeNameWidth = 150;
-const remarkPitch = 15;
-const remarkCharacter = 6.6;
-
-/** What the marks mean. */
-function remarkOf({ names }: WavePlot): string {
-  const marks = 'dots: where receivers look; hatched: they may read either';
-  return names ? `thin: ${names.curve}; broad and pale: ${names.changed}; ${marks}` : marks;
-}
+/** What the marks of lines over time mean. */
+const lineMarks = 'dots: where receivers look; hatched: they may read either';

@@ -11,7 +11,7 @@ export async function webviewWith(page, selector, timeout = 30_000) {
   const began = Date.now();
   for (;;) {
     for (const frame of page.frames()) {
-      if (frame.name() !== 'active-frame') continue;
+      if (frame === page.mainFrame()) continue;
       // A frame may go away while it is looked at.
       const found = await frame
         .locator(selector)

@@ -150,7 +150,7 @@ export function controls(choose: (choices: WaveChoices) => void): Controls {
       for (const { radio } of radios) radio.checked = radio.value === choices.view;
       setOptions(
         driver,
-        page.landings.map(({ name }) => ({ value: name, text: name })),
+        page.drivers.map((name) => ({ value: name, text: name })),
         page.driver,
       );
       showText(rate, choices.rate, page.rate);

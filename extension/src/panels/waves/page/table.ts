@@ -26,5 +26,11 @@ export function tableOf({ columns, rows, explained }: WavesTable): HTMLElement {
     make('thead', {}, head),
     make('tbody', {}, ...body),
   );
-  return make('div', { className: 'figures' }, table, make('p', { className: 'quiet' }, explained));
+  // A table that does not fit is scrolled, with the keyboard too.
+  const scrolled = make(
+    'div',
+    { className: 'figures', tabIndex: 0, role: 'region', ariaLabel: 'Figures of the landings' },
+    table,
+  );
+  return make('div', {}, scrolled, make('p', { className: 'quiet' }, explained));
 }
