@@ -17,7 +17,7 @@ import {
   seconds,
   type WaveQuestion,
 } from '@fieldpair/shared';
-import { eyePattern, type WaveView } from '@fieldpair/shared/plot';
+import { eyePattern, plotSamples, type WaveView } from '@fieldpair/shared/plot';
 import type { Position } from 'vscode-languageserver';
 import { type FaultChoices, faultChoices, landingNamed, quantityFrom, Refusal, readFault } from '../what-if/index.js';
 import { mendedBus } from '../what-if/mended.js';
@@ -84,6 +84,7 @@ export function planWaves(desk: Desk, file: string, wishes: WaveWishes, position
     ...(rate === undefined ? {} : { rate: bitsPerSecond(rate) }),
     ...(edge === undefined ? {} : { edge: seconds(edge) }),
     ...(shown === undefined ? {} : { pattern: shown }),
+    samples: plotSamples,
     ...(faults.length ? { faults } : {}),
   });
 

@@ -76,8 +76,12 @@ export class WaveRunner {
     if (this.#running || !task) return;
     this.#waiting = later;
     this.#running = task;
-    this.#worker ??= this.#thread();
-    this.#worker.postMessage(task.jobs);
+    try {
+      this.#worker ??= this.#thread();
+      this.#worker.postMessage(task.jobs);
+    } catch (error) {
+      this.#settle({ failure: error instanceof Error ? error.message : String(error) });
+    }
   }
 
   #thread(): Worker {

@@ -27,6 +27,9 @@ export interface PlotChoices {
  */
 export const eyePattern: string = pseudoRandom();
 
+/** Points in each bit that make the ringing of a quick bus look round. */
+export const plotSamples = 96;
+
 function pseudoRandom(): string {
   let register = 0x7f;
   let bits = '';
@@ -130,7 +133,11 @@ export function readoutOf(
   { time, frame }: { readonly time: Span; readonly frame: Frame },
 ): Readout {
   const count = Math.max(2, Math.round(frame.right - frame.left) + 1);
-  const times = Array.from({ length: count }, (_, index) => time[0] + ((time[1] - time[0]) * index) / (count - 1));
+  const last = count - 1;
+  // The ends are exact: past them a curve has no level.
+  const times = Array.from({ length: count }, (_, index) =>
+    index === last ? time[1] : time[0] + ((time[1] - time[0]) * index) / last,
+  );
   const levels = (samples: Samples): Levels =>
     times.map((moment) => {
       const level = levelAt(samples, moment);

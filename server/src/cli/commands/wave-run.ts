@@ -16,7 +16,7 @@ import {
   waveRecord,
   wavesOf,
 } from '@fieldpair/shared';
-import { drawWaves, eyePattern, plotOf } from '@fieldpair/shared/plot';
+import { drawWaves, eyePattern, plotOf, plotSamples } from '@fieldpair/shared/plot';
 import { NodeFiles } from '../../files/node-files.js';
 import { pairFiles } from '../../files/pair-files.js';
 import { waveCsv } from '../../waves/wave-csv.js';
@@ -75,6 +75,7 @@ function questionOf({ rate, edge, bits, view }: WaveOptions, driver: Landing, fa
       : { rate: bitsPerSecond(granted(quantityFrom(rate, 'rate', { least: 10, most: 1e8 }, 'bit/s'))) }),
     ...(edge === undefined ? {} : { edge: seconds(granted(quantityFrom(edge, 'time', { least: 1e-10, most: 1 }))) }),
     ...(pattern === undefined ? {} : { pattern }),
+    samples: plotSamples,
     ...(faults.length ? { faults } : {}),
   };
 }
