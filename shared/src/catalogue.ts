@@ -57,6 +57,10 @@ export const rs485Kinds: ReadonlySet<BusKind> = new Set<BusKind>(['rs485', 'modb
 export const cableClasses = ['category-5', 'category-5e', 'category-6', 'category-6a', 'level-4', 'jysty-08'] as const;
 export type CableClass = (typeof cableClasses)[number];
 
+/** Documents whose advice on lengths by rate a CAN bus may follow: CiA's table, or ISO 11898 with a transceiver maker's rule. */
+export const canGuideNames = ['cia', 'iso'] as const;
+export type CanGuideName = (typeof canGuideNames)[number];
+
 /** A kind of cable. Electrical values are per metre of cable and, for resistance, of one conductor at 20 degC. */
 export interface Cable {
   readonly name: string;

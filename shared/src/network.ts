@@ -8,7 +8,17 @@
  * Everything keeps the {@link Place} in the text that it came from, and a value that the text leaves out or gets
  * wrong is absent, never guessed: whoever needs it says so.
  */
-import type { BusKind, Cable, ContactWiring, Device, Place, Port, Sourced, Termination } from './catalogue.js';
+import type {
+  BusKind,
+  Cable,
+  CanGuideName,
+  ContactWiring,
+  Device,
+  Place,
+  Port,
+  Sourced,
+  Termination,
+} from './catalogue.js';
 import type { Amperes, BitsPerSecond, Celsius, LengthUnit, Metres, Ohms, Ratio, Volts } from './quantity.js';
 
 export * from './catalogue.js';
@@ -177,6 +187,8 @@ export interface Bus {
   readonly pens: readonly Pen[];
   readonly earths: readonly ShieldEarth[];
   readonly biases: readonly BusBias[];
+  /** The document by which its lengths are judged (CAN); unsaid for the usual one. */
+  readonly guide?: Sourced<CanGuideName>;
   /** Where in the bit its devices sample, as a share of the bit; unsaid for the usual one of its kind. */
   readonly samplePoint?: Sourced<Ratio>;
   /** Temperature of the cable; 20 degC when unsaid. */

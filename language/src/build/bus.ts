@@ -5,6 +5,7 @@ import {
   bitsPerSecond,
   type Cable,
   type CharacterFormat,
+  canGuideNames,
   celsius,
   type LengthUnit,
   type Pen,
@@ -20,7 +21,7 @@ import { biasOf, terminationOf } from './port.js';
 import { quantityOf, writesFeet } from './quantities.js';
 import { RunDraft, readRun } from './run.js';
 import type { CatalogueScope } from './scope.js';
-import { kindOf } from './words.js';
+import { kindOf, wordOf } from './words.js';
 
 type Draft = { -readonly [Key in keyof Bus]: Bus[Key] };
 type Statement<Type extends BusStatement['type']> = Extract<BusStatement, { type: Type }>;
@@ -163,6 +164,11 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
       case 'Ambient': {
         const value = quantityOf(statement.temperature, 'temperature', notes, { from: -90, to: 200 }, ['degC', 'degF']);
         if (value !== undefined) draft.ambient = { value: celsius(value), place: notes.place(statement) };
+        break;
+      }
+      case 'Guide': {
+        const name = wordOf(statement.name, canGuideNames, 'guide', notes);
+        if (name) draft.guide = { value: name, place: notes.place(statement) };
         break;
       }
       case 'SamplePoint': {

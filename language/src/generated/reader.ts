@@ -4,7 +4,7 @@ import { decimalAt, unquote } from '../read/text-value.js';
 import type { Tokens } from '../read/scanner.js';
 
 /** Token numbers, in the order of the generated tests. */
-export const tokenNumbers: ReadonlyMap<string, number> = new Map(["EOF","FEET_AND_INCHES","FRAMING","NUMBER","HYPHENATED","ID","STRING","'%'","'+'","','","'-'","'.'","'..'","'/'","':'","'above'","'across'","'address'","'ambient'","'at'","'because'","'below'","'beside'","'bias'","'breaks'","'bridged'","'built'","'bus'","'cable'","'capacitance'","'capacitor'","'carries'","'class'","'closed'","'colours'","'common'","'conductor'","'contacts'","'continued'","'cords'","'crossed'","'delay'","'device'","'draws'","'earthed'","'edge'","'expects'","'fixed'","'floating'","'from'","'fuse'","'impedance'","'import'","'in'","'indicator'","'limit'","'load'","'mains'","'mark'","'most'","'needed'","'network'","'node'","'normally'","'of'","'off'","'on'","'open'","'pairs'","'polarity'","'port'","'rates'","'reads'","'reserved'","'resistance'","'resistor'","'revision'","'role'","'sample'","'shield'","'source'","'spare'","'speaks'","'splice'","'store'","'supplies'","'switch'","'tap'","'terminals'","'terminate'","'terminator'","'through'","'to'","'twin'","'twisted'","'untwisted'","'velocity'","'waive'","'within'","'{'","'}'"].map((token, index) => [token, index]));
+export const tokenNumbers: ReadonlyMap<string, number> = new Map(["EOF","FEET_AND_INCHES","FRAMING","NUMBER","HYPHENATED","ID","STRING","'%'","'+'","','","'-'","'.'","'..'","'/'","':'","'above'","'across'","'address'","'ambient'","'at'","'because'","'below'","'beside'","'bias'","'breaks'","'bridged'","'built'","'bus'","'cable'","'capacitance'","'capacitor'","'carries'","'class'","'closed'","'colours'","'common'","'conductor'","'contacts'","'continued'","'cords'","'crossed'","'delay'","'device'","'draws'","'earthed'","'edge'","'expects'","'fixed'","'floating'","'from'","'fuse'","'guide'","'impedance'","'import'","'in'","'indicator'","'limit'","'load'","'mains'","'mark'","'most'","'needed'","'network'","'node'","'normally'","'of'","'off'","'on'","'open'","'pairs'","'polarity'","'port'","'rates'","'reads'","'reserved'","'resistance'","'resistor'","'revision'","'role'","'sample'","'shield'","'source'","'spare'","'speaks'","'splice'","'store'","'supplies'","'switch'","'tap'","'terminals'","'terminate'","'terminator'","'through'","'to'","'twin'","'twisted'","'untwisted'","'velocity'","'waive'","'within'","'{'","'}'"].map((token, index) => [token, index]));
 
 export interface Sheet {
   readonly type: 'Sheet';
@@ -384,7 +384,7 @@ export interface BusDeclaration {
   readonly statements: readonly BusStatement[];
 }
 
-export type BusStatement = From | Run | BusShield | BusBias | Ambient | SamplePoint | BusColours | Waiver;
+export type BusStatement = From | Run | BusShield | BusBias | Ambient | SamplePoint | Guide | BusColours | Waiver;
 
 export interface From {
   readonly type: 'From';
@@ -562,6 +562,13 @@ export interface SamplePoint {
   readonly point: Quantity | undefined;
 }
 
+export interface Guide {
+  readonly type: 'Guide';
+  readonly start: number;
+  readonly end: number;
+  readonly name: Word | undefined;
+}
+
 export interface BusColours {
   readonly type: 'BusColours';
   readonly start: number;
@@ -642,21 +649,21 @@ let position = 0;
 
 /** Which token numbers are in a set. */
 const setOf = (...numbers: readonly number[]) => {
-  const set = new Uint8Array(101);
+  const set = new Uint8Array(102);
   for (const number of numbers) set[number] = 1;
   return set;
 };
-const set1 = setOf(28, 42, 52, 84);
-const set2 = setOf(29, 31, 32, 34, 36, 51, 74, 79, 94, 95, 96);
-const set3 = setOf(54, 58, 70, 76, 77);
-const set4 = setOf(17, 19, 23, 29, 41, 43, 45, 46, 56, 63, 69, 71, 72, 73, 74, 82, 85, 88, 90, 93);
-const set5 = setOf(8, 10, 35, 79);
-const set6 = setOf(27, 61, 62, 97);
-const set7 = setOf(1, 3, 10, 18, 23, 34, 49, 78, 79, 87, 97);
-const set8 = setOf(1, 3, 10, 87);
-const set9 = setOf(22, 26, 39, 50, 66, 81);
-const set10 = setOf(16, 17, 24, 40, 76, 86, 89);
-const set11 = setOf(1, 2, 3, 4, 5, 9, 10, 13, 15, 16, 17, 18, 19, 21, 22, 23, 24, 26, 29, 30, 31, 32, 34, 36, 37, 39, 40, 41, 43, 45, 46, 49, 50, 51, 55, 56, 63, 64, 66, 69, 71, 72, 73, 74, 76, 78, 79, 80, 81, 82, 85, 86, 87, 88, 89, 90, 92, 93, 94, 95, 96, 97, 98, 99, 100);
+const set1 = setOf(28, 42, 53, 85);
+const set2 = setOf(29, 31, 32, 34, 36, 52, 75, 80, 95, 96, 97);
+const set3 = setOf(55, 59, 71, 77, 78);
+const set4 = setOf(17, 19, 23, 29, 41, 43, 45, 46, 57, 64, 70, 72, 73, 74, 75, 83, 86, 89, 91, 94);
+const set5 = setOf(8, 10, 35, 80);
+const set6 = setOf(27, 62, 63, 98);
+const set7 = setOf(1, 3, 10, 18, 23, 34, 49, 51, 79, 80, 88, 98);
+const set8 = setOf(1, 3, 10, 88);
+const set9 = setOf(22, 26, 39, 50, 67, 82);
+const set10 = setOf(16, 17, 24, 40, 77, 87, 90);
+const set11 = setOf(1, 2, 3, 4, 5, 9, 10, 13, 15, 16, 17, 18, 19, 21, 22, 23, 24, 26, 29, 30, 31, 32, 34, 36, 37, 39, 40, 41, 43, 45, 46, 49, 50, 51, 52, 56, 57, 64, 65, 67, 70, 72, 73, 74, 75, 77, 79, 80, 81, 82, 83, 86, 87, 88, 89, 90, 91, 93, 94, 95, 96, 97, 98, 99, 100, 101);
 
 function stop(): never {
   throw notRead;
@@ -705,19 +712,19 @@ function readSheet(): Sheet {
   const start = tokenStarts[position]!;
   let imports: readonly (Import)[] = none;
   let declarations: readonly (Declaration)[] = none;
-  while (set1[tokenKinds[position]!] === 1) { if (tokenKinds[position] === 52 /* 'import' */) { imports = added(imports, readImport()); } else if (tokenKinds[position] === 28 /* 'cable' */ || tokenKinds[position] === 42 /* 'device' */ || tokenKinds[position] === 84 /* 'store' */) { declarations = added(declarations, readDeclaration()); } else { stop(); } }
+  while (set1[tokenKinds[position]!] === 1) { if (tokenKinds[position] === 53 /* 'import' */) { imports = added(imports, readImport()); } else if (tokenKinds[position] === 28 /* 'cable' */ || tokenKinds[position] === 42 /* 'device' */ || tokenKinds[position] === 85 /* 'store' */) { declarations = added(declarations, readDeclaration()); } else { stop(); } }
   return { type: 'Sheet', start, end: endBefore(position), imports, declarations };
 }
 
 function readImport(): Import {
   const start = tokenStarts[position]!;
   let path: Text | undefined;
-  skip(52 /* 'import' */);
+  skip(53 /* 'import' */);
 if (tokenKinds[position] === 6 /* STRING */) { path = readText(); }
   return { type: 'Import', start, end: endBefore(position), path };
 }
 
-function readDeclaration(): Declaration { if (tokenKinds[position] === 28 /* 'cable' */) { return readCableDeclaration(); } else if (tokenKinds[position] === 42 /* 'device' */) { return readDeviceDeclaration(); } else if (tokenKinds[position] === 84 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
+function readDeclaration(): Declaration { if (tokenKinds[position] === 28 /* 'cable' */) { return readCableDeclaration(); } else if (tokenKinds[position] === 42 /* 'device' */) { return readDeviceDeclaration(); } else if (tokenKinds[position] === 85 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
 
 function readCableDeclaration(): CableDeclaration {
   const start = tokenStarts[position]!;
@@ -727,13 +734,13 @@ function readCableDeclaration(): CableDeclaration {
   skip(28 /* 'cable' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(99 /* '{' */);
+skip(100 /* '{' */);
 while (set2[tokenKinds[position]!] === 1) { properties = added(properties, readCableProperty()); }
-skip(100 /* '}' */);
+skip(101 /* '}' */);
   return { type: 'CableDeclaration', start, end: endBefore(position), name, label, properties };
 }
 
-function readCableProperty(): CableProperty { if (tokenKinds[position] === 36 /* 'conductor' */) { return readConductor(); } else if (tokenKinds[position] === 94 /* 'twisted' */ || tokenKinds[position] === 95 /* 'untwisted' */) { return readTwist(); } else if (tokenKinds[position] === 79 /* 'shield' */) { return readCableShield(); } else if (tokenKinds[position] === 32 /* 'class' */) { return readCableClass(); } else if (tokenKinds[position] === 51 /* 'impedance' */) { return readImpedance(); } else if (tokenKinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 96 /* 'velocity' */) { return readVelocity(); } else if (tokenKinds[position] === 74 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 34 /* 'colours' */) { return readCableColours(); } else if (tokenKinds[position] === 31 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
+function readCableProperty(): CableProperty { if (tokenKinds[position] === 36 /* 'conductor' */) { return readConductor(); } else if (tokenKinds[position] === 95 /* 'twisted' */ || tokenKinds[position] === 96 /* 'untwisted' */) { return readTwist(); } else if (tokenKinds[position] === 80 /* 'shield' */) { return readCableShield(); } else if (tokenKinds[position] === 32 /* 'class' */) { return readCableClass(); } else if (tokenKinds[position] === 52 /* 'impedance' */) { return readImpedance(); } else if (tokenKinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 97 /* 'velocity' */) { return readVelocity(); } else if (tokenKinds[position] === 75 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 34 /* 'colours' */) { return readCableColours(); } else if (tokenKinds[position] === 31 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
 
 function readConductor(): Conductor {
   const start = tokenStarts[position]!;
@@ -749,16 +756,16 @@ function readTwist(): Twist {
   const start = tokenStarts[position]!;
   let pairs: Integer | undefined;
   let untwisted = false;
-  if (tokenKinds[position] === 94 /* 'twisted' */) { skip(94 /* 'twisted' */);
-skip(68 /* 'pairs' */);
-pairs = readInteger(); } else if (tokenKinds[position] === 95 /* 'untwisted' */) { keyword(95 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
+  if (tokenKinds[position] === 95 /* 'twisted' */) { skip(95 /* 'twisted' */);
+skip(69 /* 'pairs' */);
+pairs = readInteger(); } else if (tokenKinds[position] === 96 /* 'untwisted' */) { keyword(96 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
   return { type: 'Twist', start, end: endBefore(position), pairs, untwisted };
 }
 
 function readCableShield(): CableShield {
   const start = tokenStarts[position]!;
   let make: readonly (Word)[] = none;
-  skip(79 /* 'shield' */);
+  skip(80 /* 'shield' */);
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
   return { type: 'CableShield', start, end: endBefore(position), make };
 }
@@ -774,7 +781,7 @@ name = readWord();
 function readImpedance(): Impedance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(51 /* 'impedance' */);
+  skip(52 /* 'impedance' */);
 value = readQuantity();
   return { type: 'Impedance', start, end: endBefore(position), value };
 }
@@ -790,7 +797,7 @@ value = readQuantity();
 function readVelocity(): Velocity {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(96 /* 'velocity' */);
+  skip(97 /* 'velocity' */);
 value = readQuantity();
   return { type: 'Velocity', start, end: endBefore(position), value };
 }
@@ -798,7 +805,7 @@ value = readQuantity();
 function readResistance(): Resistance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(74 /* 'resistance' */);
+  skip(75 /* 'resistance' */);
 value = readQuantity();
   return { type: 'Resistance', start, end: endBefore(position), value };
 }
@@ -829,18 +836,18 @@ function readDeviceDeclaration(): DeviceDeclaration {
   skip(42 /* 'device' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(99 /* '{' */);
+skip(100 /* '{' */);
 while (set3[tokenKinds[position]!] === 1) { members = added(members, readDeviceMember()); }
-skip(100 /* '}' */);
+skip(101 /* '}' */);
   return { type: 'DeviceDeclaration', start, end: endBefore(position), name, label, members };
 }
 
-function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 77 /* 'role' */) { return readRole(); } else if (tokenKinds[position] === 76 /* 'revision' */) { return readRevisions(); } else if (tokenKinds[position] === 70 /* 'port' */) { return readPortDeclaration(); } else if (tokenKinds[position] === 54 /* 'indicator' */) { return readIndicator(); } else if (tokenKinds[position] === 58 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
+function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 78 /* 'role' */) { return readRole(); } else if (tokenKinds[position] === 77 /* 'revision' */) { return readRevisions(); } else if (tokenKinds[position] === 71 /* 'port' */) { return readPortDeclaration(); } else if (tokenKinds[position] === 55 /* 'indicator' */) { return readIndicator(); } else if (tokenKinds[position] === 59 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
 
 function readRole(): Role {
   const start = tokenStarts[position]!;
   let role: Word | undefined;
-  skip(77 /* 'role' */);
+  skip(78 /* 'role' */);
 role = readWord();
   return { type: 'Role', start, end: endBefore(position), role };
 }
@@ -848,7 +855,7 @@ role = readWord();
 function readRevisions(): Revisions {
   const start = tokenStarts[position]!;
   let names: readonly (Name)[] = none;
-  skip(76 /* 'revision' */);
+  skip(77 /* 'revision' */);
 names = added(names, readName());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 names = added(names, readName()); }
@@ -859,7 +866,7 @@ function readIndicator(): Indicator {
   const start = tokenStarts[position]!;
   let name: Name | undefined;
   let text: Text | undefined;
-  skip(54 /* 'indicator' */);
+  skip(55 /* 'indicator' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { text = readText(); }
   return { type: 'Indicator', start, end: endBefore(position), name, text };
@@ -868,7 +875,7 @@ if (tokenKinds[position] === 6 /* STRING */) { text = readText(); }
 function readMark(): Mark {
   const start = tokenStarts[position]!;
   let text: Text | undefined;
-  skip(58 /* 'mark' */);
+  skip(59 /* 'mark' */);
 text = readText();
   return { type: 'Mark', start, end: endBefore(position), text };
 }
@@ -879,23 +886,23 @@ function readPortDeclaration(): PortDeclaration {
   let label: Text | undefined;
   let kind: Word | undefined;
   let properties: readonly (PortProperty)[] = none;
-  skip(70 /* 'port' */);
+  skip(71 /* 'port' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(14 /* ':' */);
 kind = readWord();
-if (tokenKinds[position] === 99 /* '{' */) { skip(99 /* '{' */);
+if (tokenKinds[position] === 100 /* '{' */) { skip(100 /* '{' */);
 while (set4[tokenKinds[position]!] === 1) { properties = added(properties, readPortProperty()); }
-skip(100 /* '}' */); }
+skip(101 /* '}' */); }
   return { type: 'PortDeclaration', start, end: endBefore(position), name, label, kind, properties };
 }
 
-function readPortProperty(): PortProperty { if (tokenKinds[position] === 88 /* 'terminals' */) { return readTerminals(); } else if (tokenKinds[position] === 82 /* 'speaks' */) { return readSpeaks(); } else if (tokenKinds[position] === 69 /* 'polarity' */) { return readPolarity(); } else if (tokenKinds[position] === 56 /* 'load' */) { return readLoad(); } else if (tokenKinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 74 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 90 /* 'terminator' */) { return readPortTerminator(); } else if (tokenKinds[position] === 23 /* 'bias' */) { return readPortBias(); } else if (tokenKinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (tokenKinds[position] === 71 /* 'rates' */) { return readRates(); } else if (tokenKinds[position] === 45 /* 'edge' */) { return readEdge(); } else if (tokenKinds[position] === 41 /* 'delay' */) { return readDelay(); } else if (tokenKinds[position] === 73 /* 'reserved' */) { return readReserved(); } else if (tokenKinds[position] === 93 /* 'twin' */) { return readTwin(); } else if (tokenKinds[position] === 85 /* 'supplies' */) { return readSupplies(); } else if (tokenKinds[position] === 43 /* 'draws' */) { return readDraws(); } else if (tokenKinds[position] === 63 /* 'normally' */) { return readNormally(); } else if (tokenKinds[position] === 46 /* 'expects' */) { return readExpects(); } else if (tokenKinds[position] === 19 /* 'at' */) { return readAtMost(); } else if (tokenKinds[position] === 72 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
+function readPortProperty(): PortProperty { if (tokenKinds[position] === 89 /* 'terminals' */) { return readTerminals(); } else if (tokenKinds[position] === 83 /* 'speaks' */) { return readSpeaks(); } else if (tokenKinds[position] === 70 /* 'polarity' */) { return readPolarity(); } else if (tokenKinds[position] === 57 /* 'load' */) { return readLoad(); } else if (tokenKinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 75 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 91 /* 'terminator' */) { return readPortTerminator(); } else if (tokenKinds[position] === 23 /* 'bias' */) { return readPortBias(); } else if (tokenKinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (tokenKinds[position] === 72 /* 'rates' */) { return readRates(); } else if (tokenKinds[position] === 45 /* 'edge' */) { return readEdge(); } else if (tokenKinds[position] === 41 /* 'delay' */) { return readDelay(); } else if (tokenKinds[position] === 74 /* 'reserved' */) { return readReserved(); } else if (tokenKinds[position] === 94 /* 'twin' */) { return readTwin(); } else if (tokenKinds[position] === 86 /* 'supplies' */) { return readSupplies(); } else if (tokenKinds[position] === 43 /* 'draws' */) { return readDraws(); } else if (tokenKinds[position] === 64 /* 'normally' */) { return readNormally(); } else if (tokenKinds[position] === 46 /* 'expects' */) { return readExpects(); } else if (tokenKinds[position] === 19 /* 'at' */) { return readAtMost(); } else if (tokenKinds[position] === 73 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
 
 function readTerminals(): Terminals {
   const start = tokenStarts[position]!;
   let terminals: readonly (Terminal)[] = none;
-  skip(88 /* 'terminals' */);
+  skip(89 /* 'terminals' */);
 do { terminals = added(terminals, readTerminal()); } while (set5[tokenKinds[position]!] === 1);
   return { type: 'Terminals', start, end: endBefore(position), terminals };
 }
@@ -904,7 +911,7 @@ function readTerminal(): Terminal {
   const start = tokenStarts[position]!;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let mark: Text | undefined;
-  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 79 /* 'shield' */) { role = keyword(79 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
+  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 80 /* 'shield' */) { role = keyword(80 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
 mark = readText();
   return { type: 'Terminal', start, end: endBefore(position), role, mark };
 }
@@ -912,7 +919,7 @@ mark = readText();
 function readSpeaks(): Speaks {
   const start = tokenStarts[position]!;
   let kinds: readonly (Word)[] = none;
-  skip(82 /* 'speaks' */);
+  skip(83 /* 'speaks' */);
 kinds = added(kinds, readWord());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 kinds = added(kinds, readWord()); }
@@ -922,7 +929,7 @@ kinds = added(kinds, readWord()); }
 function readPolarity(): Polarity {
   const start = tokenStarts[position]!;
   let value: Word | undefined;
-  skip(69 /* 'polarity' */);
+  skip(70 /* 'polarity' */);
 value = readWord();
   return { type: 'Polarity', start, end: endBefore(position), value };
 }
@@ -931,7 +938,7 @@ function readLoad(): Load {
   const start = tokenStarts[position]!;
   let numerator: number | undefined;
   let denominator: number | undefined;
-  skip(56 /* 'load' */);
+  skip(57 /* 'load' */);
 numerator = decimal(3 /* NUMBER */);
 if (tokenKinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 denominator = decimal(3 /* NUMBER */); }
@@ -943,8 +950,8 @@ function readPortTerminator(): PortTerminator {
   let means: 'switch' | 'fixed' | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(90 /* 'terminator' */);
-if (tokenKinds[position] === 86 /* 'switch' */) { means = keyword(86 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
+  skip(91 /* 'terminator' */);
+if (tokenKinds[position] === 87 /* 'switch' */) { means = keyword(87 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistance = readQuantity();
 if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); }
@@ -957,7 +964,7 @@ function readPortBias(): PortBias {
   let means: 'switch' | 'fixed' | undefined;
   let resistors: BiasResistors | undefined;
   skip(23 /* 'bias' */);
-if (tokenKinds[position] === 60 /* 'needed' */) { keyword(60 /* 'needed' */, 'needed'); needed = true; } else if (tokenKinds[position] === 86 /* 'switch' */ || tokenKinds[position] === 47 /* 'fixed' */) { if (tokenKinds[position] === 86 /* 'switch' */) { means = keyword(86 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
+if (tokenKinds[position] === 61 /* 'needed' */) { keyword(61 /* 'needed' */, 'needed'); needed = true; } else if (tokenKinds[position] === 87 /* 'switch' */ || tokenKinds[position] === 47 /* 'fixed' */) { if (tokenKinds[position] === 87 /* 'switch' */) { means = keyword(87 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistors = readBiasResistors(); } else { stop(); }
   return { type: 'PortBias', start, end: endBefore(position), needed, means, resistors };
 }
@@ -968,12 +975,12 @@ function readBiasResistors(): BiasResistors {
   let down: Quantity | undefined;
   let supply: Quantity | undefined;
   up = readQuantity();
-if (tokenKinds[position] === 92 /* 'to' */) { skip(92 /* 'to' */);
+if (tokenKinds[position] === 93 /* 'to' */) { skip(93 /* 'to' */);
 skip(8 /* '+' */);
 down = readQuantity();
-skip(92 /* 'to' */);
+skip(93 /* 'to' */);
 skip(10 /* '-' */); }
-if (tokenKinds[position] === 80 /* 'source' */) { skip(80 /* 'source' */);
+if (tokenKinds[position] === 81 /* 'source' */) { skip(81 /* 'source' */);
 supply = readQuantity(); }
   return { type: 'BiasResistors', start, end: endBefore(position), up, down, supply };
 }
@@ -990,7 +997,7 @@ means = readWord();
 if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { low = readInteger();
 skip(12 /* '..' */);
 high = readInteger(); }
-if (tokenKinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
+if (tokenKinds[position] === 65 /* 'of' */) { skip(65 /* 'of' */);
 positions = readInteger(); }
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { coding = added(coding, readWord()); }
   return { type: 'PortAddress', start, end: endBefore(position), means, low, high, positions, coding };
@@ -999,7 +1006,7 @@ while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPH
 function readRates(): Rates {
   const start = tokenStarts[position]!;
   let rates: readonly (Quantity)[] = none;
-  skip(71 /* 'rates' */);
+  skip(72 /* 'rates' */);
 rates = added(rates, readQuantity());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 rates = added(rates, readQuantity()); }
@@ -1026,8 +1033,8 @@ function readReserved(): Reserved {
   const start = tokenStarts[position]!;
   let revisions: readonly (Name)[] = none;
   let reason: Text | undefined;
-  skip(73 /* 'reserved' */);
-if (tokenKinds[position] === 53 /* 'in' */) { skip(53 /* 'in' */);
+  skip(74 /* 'reserved' */);
+if (tokenKinds[position] === 54 /* 'in' */) { skip(54 /* 'in' */);
 revisions = added(revisions, readName());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 revisions = added(revisions, readName()); } }
@@ -1039,8 +1046,8 @@ function readTwin(): Twin {
   const start = tokenStarts[position]!;
   let port: Name | undefined;
   let reason: Text | undefined;
-  skip(93 /* 'twin' */);
-skip(64 /* 'of' */);
+  skip(94 /* 'twin' */);
+skip(65 /* 'of' */);
 port = readName();
 if (tokenKinds[position] === 6 /* STRING */) { reason = readText(); }
   return { type: 'Twin', start, end: endBefore(position), port, reason };
@@ -1053,12 +1060,12 @@ function readSupplies(): Supplies {
   let tolerance: Quantity | undefined;
   let limit: Quantity | undefined;
   let marked: Integer | undefined;
-  skip(85 /* 'supplies' */);
+  skip(86 /* 'supplies' */);
 voltage = readQuantity();
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
-if (tokenKinds[position] === 98 /* 'within' */) { skip(98 /* 'within' */);
+if (tokenKinds[position] === 99 /* 'within' */) { skip(99 /* 'within' */);
 tolerance = readQuantity(); }
-if (tokenKinds[position] === 55 /* 'limit' */) { skip(55 /* 'limit' */);
+if (tokenKinds[position] === 56 /* 'limit' */) { skip(56 /* 'limit' */);
 limit = readQuantity(); }
 if (tokenKinds[position] === 32 /* 'class' */) { skip(32 /* 'class' */);
 marked = readInteger(); }
@@ -1084,8 +1091,8 @@ high = readQuantity(); }
 function readNormally(): Normally {
   const start = tokenStarts[position]!;
   let state: 'closed' | 'open' | undefined;
-  skip(63 /* 'normally' */);
-if (tokenKinds[position] === 33 /* 'closed' */) { state = keyword(33 /* 'closed' */, 'closed'); } else if (tokenKinds[position] === 67 /* 'open' */) { state = keyword(67 /* 'open' */, 'open'); } else { stop(); }
+  skip(64 /* 'normally' */);
+if (tokenKinds[position] === 33 /* 'closed' */) { state = keyword(33 /* 'closed' */, 'closed'); } else if (tokenKinds[position] === 68 /* 'open' */) { state = keyword(68 /* 'open' */, 'open'); } else { stop(); }
   return { type: 'Normally', start, end: endBefore(position), state };
 }
 
@@ -1093,7 +1100,7 @@ function readExpects(): Expects {
   const start = tokenStarts[position]!;
   let resistance: Quantity | undefined;
   skip(46 /* 'expects' */);
-skip(75 /* 'resistor' */);
+skip(76 /* 'resistor' */);
 resistance = readQuantity();
   return { type: 'Expects', start, end: endBefore(position), resistance };
 }
@@ -1104,9 +1111,9 @@ function readAtMost(): AtMost {
   let contacts = false;
   let cable = false;
   skip(19 /* 'at' */);
-skip(59 /* 'most' */);
+skip(60 /* 'most' */);
 amount = readQuantity();
-if (tokenKinds[position] === 37 /* 'contacts' */) { keyword(37 /* 'contacts' */, 'contacts'); contacts = true; } else if (tokenKinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
+if (tokenKinds[position] === 37 /* 'contacts' */) { keyword(37 /* 'contacts' */, 'contacts'); contacts = true; } else if (tokenKinds[position] === 65 /* 'of' */) { skip(65 /* 'of' */);
 keyword(28 /* 'cable' */, 'cable'); cable = true; } else { stop(); }
   return { type: 'AtMost', start, end: endBefore(position), amount, contacts, cable };
 }
@@ -1116,7 +1123,7 @@ function readReads(): Reads {
   let meaning: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  skip(72 /* 'reads' */);
+  skip(73 /* 'reads' */);
 meaning = readWord();
 if (tokenKinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
 low = readQuantity(); }
@@ -1131,17 +1138,17 @@ function readStoreDeclaration(): StoreDeclaration {
   let continued = false;
   let label: Text | undefined;
   let members: readonly (StoreMember)[] = none;
-  skip(84 /* 'store' */);
+  skip(85 /* 'store' */);
 name = readName();
 if (tokenKinds[position] === 38 /* 'continued' */) { keyword(38 /* 'continued' */, 'continued'); continued = true; }
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(99 /* '{' */);
+skip(100 /* '{' */);
 while (set6[tokenKinds[position]!] === 1) { members = added(members, readStoreMember()); }
-skip(100 /* '}' */);
+skip(101 /* '}' */);
   return { type: 'StoreDeclaration', start, end: endBefore(position), name, continued, label, members };
 }
 
-function readStoreMember(): StoreMember { if (tokenKinds[position] === 62 /* 'node' */) { return readNodeDeclaration(); } else if (tokenKinds[position] === 61 /* 'network' */) { return readNetworkDeclaration(); } else if (tokenKinds[position] === 27 /* 'bus' */) { return readBusDeclaration(); } else if (tokenKinds[position] === 97 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readStoreMember(): StoreMember { if (tokenKinds[position] === 63 /* 'node' */) { return readNodeDeclaration(); } else if (tokenKinds[position] === 62 /* 'network' */) { return readNetworkDeclaration(); } else if (tokenKinds[position] === 27 /* 'bus' */) { return readBusDeclaration(); } else if (tokenKinds[position] === 98 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readNodeDeclaration(): NodeDeclaration {
   const start = tokenStarts[position]!;
@@ -1149,12 +1156,12 @@ function readNodeDeclaration(): NodeDeclaration {
   let label: Text | undefined;
   let device: Name | undefined;
   let revision: Name | undefined;
-  skip(62 /* 'node' */);
+  skip(63 /* 'node' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 if (tokenKinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-if (tokenKinds[position] === 76 /* 'revision' */) { skip(76 /* 'revision' */);
+if (tokenKinds[position] === 77 /* 'revision' */) { skip(77 /* 'revision' */);
 revision = readName(); }
   return { type: 'NodeDeclaration', start, end: endBefore(position), name, label, device, revision };
 }
@@ -1164,14 +1171,14 @@ function readNetworkDeclaration(): NetworkDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let members: readonly (NetworkMember)[] = none;
-  skip(61 /* 'network' */);
+  skip(62 /* 'network' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(99 /* '{' */);
+skip(100 /* '{' */);
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { members = added(members, readNetworkMember());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 members = added(members, readNetworkMember()); } }
-skip(100 /* '}' */);
+skip(101 /* '}' */);
   return { type: 'NetworkDeclaration', start, end: endBefore(position), name, label, members };
 }
 
@@ -1190,7 +1197,7 @@ function readWaiver(): Waiver {
   let rule: Word | undefined;
   let at: LandingReference | undefined;
   let reason: Text | undefined;
-  skip(97 /* 'waive' */);
+  skip(98 /* 'waive' */);
 rule = readWord();
 if (tokenKinds[position] === 19 /* 'at' */) { skip(19 /* 'at' */);
 at = readLandingReference(); }
@@ -1215,15 +1222,15 @@ skip(14 /* ':' */);
 kind = readWord();
 if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { rate = readQuantity(); }
 if (tokenKinds[position] === 2 /* FRAMING */) { format = readFormat(); }
-if (tokenKinds[position] === 66 /* 'on' */) { skip(66 /* 'on' */);
+if (tokenKinds[position] === 67 /* 'on' */) { skip(67 /* 'on' */);
 cable = readName(); }
-skip(99 /* '{' */);
+skip(100 /* '{' */);
 while (set7[tokenKinds[position]!] === 1) { statements = added(statements, readBusStatement()); }
-skip(100 /* '}' */);
+skip(101 /* '}' */);
   return { type: 'BusDeclaration', start, end: endBefore(position), name, label, kind, rate, format, cable, statements };
 }
 
-function readBusStatement(): BusStatement { if (tokenKinds[position] === 49 /* 'from' */) { return readFrom(); } else if (set8[tokenKinds[position]!] === 1) { return readRun(); } else if (tokenKinds[position] === 79 /* 'shield' */) { return readBusShield(); } else if (tokenKinds[position] === 23 /* 'bias' */) { return readBusBias(); } else if (tokenKinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (tokenKinds[position] === 78 /* 'sample' */) { return readSamplePoint(); } else if (tokenKinds[position] === 34 /* 'colours' */) { return readBusColours(); } else if (tokenKinds[position] === 97 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readBusStatement(): BusStatement { if (tokenKinds[position] === 49 /* 'from' */) { return readFrom(); } else if (set8[tokenKinds[position]!] === 1) { return readRun(); } else if (tokenKinds[position] === 80 /* 'shield' */) { return readBusShield(); } else if (tokenKinds[position] === 23 /* 'bias' */) { return readBusBias(); } else if (tokenKinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (tokenKinds[position] === 79 /* 'sample' */) { return readSamplePoint(); } else if (tokenKinds[position] === 51 /* 'guide' */) { return readGuide(); } else if (tokenKinds[position] === 34 /* 'colours' */) { return readBusColours(); } else if (tokenKinds[position] === 98 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readFrom(): From {
   const start = tokenStarts[position]!;
@@ -1239,20 +1246,20 @@ function readRun(): Run {
   let length: Quantity | undefined;
   let options: readonly (RunOption)[] = none;
   let landing: Landing | undefined;
-  if (tokenKinds[position] === 87 /* 'tap' */) { keyword(87 /* 'tap' */, 'tap'); tap = true; }
+  if (tokenKinds[position] === 88 /* 'tap' */) { keyword(88 /* 'tap' */, 'tap'); tap = true; }
 length = readQuantity();
 while (set9[tokenKinds[position]!] === 1) { options = added(options, readRunOption()); }
-if (tokenKinds[position] === 92 /* 'to' */) { skip(92 /* 'to' */);
+if (tokenKinds[position] === 93 /* 'to' */) { skip(93 /* 'to' */);
 landing = readLanding(); }
   return { type: 'Run', start, end: endBefore(position), tap, length, options, landing };
 }
 
-function readRunOption(): RunOption { if (tokenKinds[position] === 66 /* 'on' */) { return readOnCable(); } else if (tokenKinds[position] === 26 /* 'built' */) { return readBuilt(); } else if (tokenKinds[position] === 39 /* 'cords' */) { return readCords(); } else if (tokenKinds[position] === 81 /* 'spare' */) { return readSpare(); } else if (tokenKinds[position] === 22 /* 'beside' */) { return readBesideMains(); } else if (tokenKinds[position] === 50 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
+function readRunOption(): RunOption { if (tokenKinds[position] === 67 /* 'on' */) { return readOnCable(); } else if (tokenKinds[position] === 26 /* 'built' */) { return readBuilt(); } else if (tokenKinds[position] === 39 /* 'cords' */) { return readCords(); } else if (tokenKinds[position] === 82 /* 'spare' */) { return readSpare(); } else if (tokenKinds[position] === 22 /* 'beside' */) { return readBesideMains(); } else if (tokenKinds[position] === 50 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
 
 function readOnCable(): OnCable {
   const start = tokenStarts[position]!;
   let cable: Name | undefined;
-  skip(66 /* 'on' */);
+  skip(67 /* 'on' */);
 cable = readName();
   return { type: 'OnCable', start, end: endBefore(position), cable };
 }
@@ -1271,7 +1278,7 @@ function readCords(): Cords {
   let cable: Name | undefined;
   skip(39 /* 'cords' */);
 length = readQuantity();
-if (tokenKinds[position] === 64 /* 'of' */) { skip(64 /* 'of' */);
+if (tokenKinds[position] === 65 /* 'of' */) { skip(65 /* 'of' */);
 cable = readName(); }
   return { type: 'Cords', start, end: endBefore(position), length, cable };
 }
@@ -1279,7 +1286,7 @@ cable = readName(); }
 function readSpare(): Spare {
   const start = tokenStarts[position]!;
   let spare = false;
-  keyword(81 /* 'spare' */, 'spare'); spare = true;
+  keyword(82 /* 'spare' */, 'spare'); spare = true;
   return { type: 'Spare', start, end: endBefore(position), spare };
 }
 
@@ -1287,7 +1294,7 @@ function readBesideMains(): BesideMains {
   const start = tokenStarts[position]!;
   let mains = false;
   skip(22 /* 'beside' */);
-keyword(57 /* 'mains' */, 'mains'); mains = true;
+keyword(58 /* 'mains' */, 'mains'); mains = true;
   return { type: 'BesideMains', start, end: endBefore(position), mains };
 }
 
@@ -1307,18 +1314,18 @@ function readLanding(): Landing {
   let label: Text | undefined;
   let device: Name | undefined;
   let properties: readonly (LandingProperty)[] = none;
-  if (tokenKinds[position] === 83 /* 'splice' */) { skip(83 /* 'splice' */);
+  if (tokenKinds[position] === 84 /* 'splice' */) { skip(84 /* 'splice' */);
 splice = readName(); } else if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { node = readName();
 if (tokenKinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
 port = readName(); } } else { stop(); }
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 if (tokenKinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-while (set10[tokenKinds[position]!] === 1 || (tokenKinds[position] === 79 /* 'shield' */ && (tokenKinds[position + 1] === 91 /* 'through' */ || tokenKinds[position + 1] === 67 /* 'open' */ || tokenKinds[position + 1] === 48 /* 'floating' */))) { properties = added(properties, readLandingProperty()); }
+while (set10[tokenKinds[position]!] === 1 || (tokenKinds[position] === 80 /* 'shield' */ && (tokenKinds[position + 1] === 92 /* 'through' */ || tokenKinds[position + 1] === 68 /* 'open' */ || tokenKinds[position + 1] === 48 /* 'floating' */))) { properties = added(properties, readLandingProperty()); }
   return { type: 'Landing', start, end: endBefore(position), splice, node, port, label, device, properties };
 }
 
-function readLandingProperty(): LandingProperty { if (tokenKinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (tokenKinds[position] === 89 /* 'terminate' */) { return readTerminate(); } else if (tokenKinds[position] === 86 /* 'switch' */) { return readSwitchOff(); } else if (tokenKinds[position] === 40 /* 'crossed' */) { return readCrossed(); } else if (tokenKinds[position] === 79 /* 'shield' */) { return readLandingShield(); } else if (tokenKinds[position] === 76 /* 'revision' */) { return readLandingRevision(); } else if (tokenKinds[position] === 24 /* 'breaks' */) { return readBreaks(); } else if (tokenKinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
+function readLandingProperty(): LandingProperty { if (tokenKinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (tokenKinds[position] === 90 /* 'terminate' */) { return readTerminate(); } else if (tokenKinds[position] === 87 /* 'switch' */) { return readSwitchOff(); } else if (tokenKinds[position] === 40 /* 'crossed' */) { return readCrossed(); } else if (tokenKinds[position] === 80 /* 'shield' */) { return readLandingShield(); } else if (tokenKinds[position] === 77 /* 'revision' */) { return readLandingRevision(); } else if (tokenKinds[position] === 24 /* 'breaks' */) { return readBreaks(); } else if (tokenKinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
 
 function readLandingAddress(): LandingAddress {
   const start = tokenStarts[position]!;
@@ -1333,8 +1340,8 @@ function readTerminate(): Terminate {
   let switched = false;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(89 /* 'terminate' */);
-if (tokenKinds[position] === 86 /* 'switch' */) { keyword(86 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 75 /* 'resistor' */) { skip(75 /* 'resistor' */);
+  skip(90 /* 'terminate' */);
+if (tokenKinds[position] === 87 /* 'switch' */) { keyword(87 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 76 /* 'resistor' */) { skip(76 /* 'resistor' */);
 resistance = readQuantity();
 if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); } } else { stop(); }
@@ -1344,8 +1351,8 @@ capacitance = readQuantity(); } } else { stop(); }
 function readSwitchOff(): SwitchOff {
   const start = tokenStarts[position]!;
   let off = false;
-  skip(86 /* 'switch' */);
-keyword(65 /* 'off' */, 'off'); off = true;
+  skip(87 /* 'switch' */);
+keyword(66 /* 'off' */, 'off'); off = true;
   return { type: 'SwitchOff', start, end: endBefore(position), off };
 }
 
@@ -1359,15 +1366,15 @@ function readCrossed(): Crossed {
 function readLandingShield(): LandingShield {
   const start = tokenStarts[position]!;
   let treatment: 'through' | 'open' | 'floating' | undefined;
-  skip(79 /* 'shield' */);
-if (tokenKinds[position] === 91 /* 'through' */) { treatment = keyword(91 /* 'through' */, 'through'); } else if (tokenKinds[position] === 67 /* 'open' */) { treatment = keyword(67 /* 'open' */, 'open'); } else if (tokenKinds[position] === 48 /* 'floating' */) { treatment = keyword(48 /* 'floating' */, 'floating'); } else { stop(); }
+  skip(80 /* 'shield' */);
+if (tokenKinds[position] === 92 /* 'through' */) { treatment = keyword(92 /* 'through' */, 'through'); } else if (tokenKinds[position] === 68 /* 'open' */) { treatment = keyword(68 /* 'open' */, 'open'); } else if (tokenKinds[position] === 48 /* 'floating' */) { treatment = keyword(48 /* 'floating' */, 'floating'); } else { stop(); }
   return { type: 'LandingShield', start, end: endBefore(position), treatment };
 }
 
 function readLandingRevision(): LandingRevision {
   const start = tokenStarts[position]!;
   let revision: Name | undefined;
-  skip(76 /* 'revision' */);
+  skip(77 /* 'revision' */);
 revision = readName();
   return { type: 'LandingRevision', start, end: endBefore(position), revision };
 }
@@ -1388,7 +1395,7 @@ function readAcross(): Across {
   let across = false;
   let through: Quantity | undefined;
   keyword(16 /* 'across' */, 'across'); across = true;
-if (tokenKinds[position] === 91 /* 'through' */) { skip(91 /* 'through' */);
+if (tokenKinds[position] === 92 /* 'through' */) { skip(92 /* 'through' */);
 through = readQuantity(); }
   return { type: 'Across', start, end: endBefore(position), across, through };
 }
@@ -1408,11 +1415,11 @@ function readBusShield(): BusShield {
   let at: LandingReference | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(79 /* 'shield' */);
+  skip(80 /* 'shield' */);
 skip(44 /* 'earthed' */);
 skip(19 /* 'at' */);
 at = readLandingReference();
-if (tokenKinds[position] === 91 /* 'through' */) { skip(91 /* 'through' */);
+if (tokenKinds[position] === 92 /* 'through' */) { skip(92 /* 'through' */);
 resistance = readQuantity();
 if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
 capacitance = readQuantity(); } }
@@ -1427,7 +1434,7 @@ function readBusBias(): BusBias {
   skip(23 /* 'bias' */);
 skip(19 /* 'at' */);
 at = readLandingReference();
-if (tokenKinds[position] === 86 /* 'switch' */) { keyword(86 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
+if (tokenKinds[position] === 87 /* 'switch' */) { keyword(87 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
   return { type: 'BusBias', start, end: endBefore(position), at, switched, resistors };
 }
 
@@ -1442,17 +1449,25 @@ temperature = readQuantity();
 function readSamplePoint(): SamplePoint {
   const start = tokenStarts[position]!;
   let point: Quantity | undefined;
-  skip(78 /* 'sample' */);
+  skip(79 /* 'sample' */);
 skip(19 /* 'at' */);
 point = readQuantity();
   return { type: 'SamplePoint', start, end: endBefore(position), point };
+}
+
+function readGuide(): Guide {
+  const start = tokenStarts[position]!;
+  let name: Word | undefined;
+  skip(51 /* 'guide' */);
+name = readWord();
+  return { type: 'Guide', start, end: endBefore(position), name };
 }
 
 function readBusColours(): BusColours {
   const start = tokenStarts[position]!;
   let colours: readonly (ConductorColour)[] = none;
   skip(34 /* 'colours' */);
-do { colours = added(colours, readConductorColour()); } while (tokenKinds[position] === 8 /* '+' */ || tokenKinds[position] === 35 /* 'common' */ || (tokenKinds[position] === 10 /* '-' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)) || (tokenKinds[position] === 79 /* 'shield' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)));
+do { colours = added(colours, readConductorColour()); } while (tokenKinds[position] === 8 /* '+' */ || tokenKinds[position] === 35 /* 'common' */ || (tokenKinds[position] === 10 /* '-' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)) || (tokenKinds[position] === 80 /* 'shield' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)));
   return { type: 'BusColours', start, end: endBefore(position), colours };
 }
 
@@ -1460,7 +1475,7 @@ function readConductorColour(): ConductorColour {
   const start = tokenStarts[position]!;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let colour: Word | undefined;
-  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 79 /* 'shield' */) { role = keyword(79 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
+  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 80 /* 'shield' */) { role = keyword(80 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
 colour = readWord();
   return { type: 'ConductorColour', start, end: endBefore(position), role, colour };
 }
@@ -1494,7 +1509,7 @@ function readQuantity(): Quantity {
   let feet: string | undefined;
   if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { if (tokenKinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
 value = decimal(3 /* NUMBER */);
-if (tokenKinds[position] === 53 /* 'in' */ || tokenKinds[position] === 7 /* '%' */ || (tokenKinds[position] === 5 /* ID */ && (set11[tokenKinds[position + 1]!] === 1))) { unit = readUnit(); } } else if (tokenKinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
+if (tokenKinds[position] === 54 /* 'in' */ || tokenKinds[position] === 7 /* '%' */ || (tokenKinds[position] === 5 /* ID */ && (set11[tokenKinds[position + 1]!] === 1))) { unit = readUnit(); } } else if (tokenKinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
   return { type: 'Quantity', start, end: endBefore(position), negative, value, unit, feet };
 }
 
@@ -1502,7 +1517,7 @@ function readUnit(): Unit {
   const start = tokenStarts[position]!;
   let text: string | 'in' | '%' | undefined;
   let per: string | undefined;
-  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 53 /* 'in' */) { text = keyword(53 /* 'in' */, 'in'); } else if (tokenKinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
+  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 54 /* 'in' */) { text = keyword(54 /* 'in' */, 'in'); } else if (tokenKinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
 if (tokenKinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 per = word(5 /* ID */); }
   return { type: 'Unit', start, end: endBefore(position), text, per };

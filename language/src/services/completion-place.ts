@@ -1,5 +1,5 @@
 /** What may stand at the cursor, told from the words in front of it: enough even in half-typed statements. */
-import { type BusKind, busKinds, cableClasses } from '@fieldpair/shared';
+import { type BusKind, busKinds, cableClasses, canGuideNames } from '@fieldpair/shared';
 
 const tokenPattern =
   /\/\/[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)|"(?:\\.|[^"\\\r\n])*"?|\d+(?:\.\d+)?|[A-Za-z_]\w*(?:-\w+)*|\S/g;
@@ -65,6 +65,8 @@ function dueAfter(tokens: readonly string[]): Due {
     case 'class':
       // A supply has a class too, which is a number.
       return tokens.slice(-8).includes('supplies') ? { what: 'nothing' } : { what: 'word', words: cableClasses };
+    case 'guide':
+      return { what: 'word', words: canGuideNames };
     case 'of':
       return tokens.slice(-5).includes('cords') ? { what: 'cable' } : { what: 'nothing' };
     case 'reads':

@@ -5,7 +5,7 @@
  * computed in two ways. A study belongs to one frozen network and is dropped with it.
  */
 import { isUnknown, type Known, type Range, type Unknown } from '../known.js';
-import { type CanGuide, type CanGuideName, canGuides } from '../limits/can.js';
+import { type CanGuide, canGuides } from '../limits/can.js';
 import { endsWay } from '../limits/free-topology.js';
 import type { Bus, Cable, Landing, LandingIndex, Run, Store } from '../network.js';
 import { rs485Kinds } from '../network.js';
@@ -42,7 +42,7 @@ export interface BusStudy {
   readonly farthest: Known<Way | undefined>;
   /** The links of an Ethernet bus, each of which stands alone. */
   readonly links: readonly Link[];
-  /** The document that judges lengths on CAN. */
+  /** The document that judges lengths on CAN: CiA's table where the bus names none. */
   readonly canGuide: CanGuide;
   /** The landing of the device with the role `head`, the first if several. */
   readonly head: Landing | undefined;
@@ -90,8 +90,6 @@ export interface BusStudy {
 export interface StudyOptions {
   /** Show lengths in this unit instead of the one that the bus's text uses most. */
   readonly lengthUnit?: LengthUnit;
-  /** The document that judges lengths on CAN; CiA's table when unset. */
-  readonly canGuide?: CanGuideName;
 }
 
 /** A study of one bus. It computes nothing before it is asked. */
@@ -160,7 +158,7 @@ class LazyStudy implements BusStudy {
   }
 
   get canGuide(): CanGuide {
-    return canGuides[this.options.canGuide ?? 'cia'];
+    return canGuides[this.bus.guide?.value ?? 'cia'];
   }
 
   get heads(): readonly Landing[] {

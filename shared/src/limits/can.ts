@@ -1,4 +1,5 @@
 /** How long a CAN bus may be for its rate, what may hang on it, and what its nodes must drive. */
+import type { CanGuideName } from '../catalogue.js';
 import { type BitsPerSecond, type Metres, metres, type Ohms, type OhmsPerMetre, ohms } from '../quantity.js';
 import type { Limit } from './limit.js';
 
@@ -44,10 +45,7 @@ export const canGuides = {
     stub: (rate) => (rate <= 500_000 || 1e6 < rate ? undefined : metres(0.3)),
     stubSum: () => undefined,
   },
-} as const satisfies Record<string, CanGuide>;
-
-export type CanGuideName = keyof typeof canGuides;
-export const canGuideNames = Object.keys(canGuides) as CanGuideName[];
+} as const satisfies Record<CanGuideName, CanGuide>;
 
 /** Rates of the guides, for offers. */
 export const canRates: readonly number[] = ciaTable.map(({ rate }) => rate);

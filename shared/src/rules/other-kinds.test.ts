@@ -185,6 +185,19 @@ describe('a CAN bus', () => {
     expect(isolated()).toEqual([]);
   });
 
+  it('has lengths by the guide that it names', () => {
+    const text = canExample(
+      ['from head : RackHead terminate switch', '35 m to valve1 : ValveBoard address 1 terminate resistor 120 ohm'],
+      { rate: '1 Mbit/s', delay: '100 ns' },
+    );
+    const guided = (name: string) => text.replace('shield earthed', `guide ${name}\n    shield earthed`);
+    expect(told(text)).toEqual(['rate-too-fast-for-length']);
+    expect(told(guided('cia'))).toEqual(['rate-too-fast-for-length']);
+    expect(told(guided('iso'))).toEqual([]);
+    expect(told(guided('usual'))).toEqual(['rate-too-fast-for-length', 'unknown-word']);
+    expect(told(guided('iso').replace('can 1 Mbit/s', 'rs485 9600'))).toContain('statement-foreign');
+  });
+
   it('samples where it says', () => {
     const sampling = (more: readonly string[]) =>
       checkText(

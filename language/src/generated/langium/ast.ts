@@ -65,6 +65,7 @@ export type FieldpairKeywordNames =
     | "floating"
     | "from"
     | "fuse"
+    | "guide"
     | "impedance"
     | "import"
     | "in"
@@ -315,7 +316,7 @@ export function isBusShield(item: unknown): item is BusShield {
     return reflection.isInstance(item, BusShield.$type);
 }
 
-export type BusStatement = Ambient | BusBias | BusColours | BusShield | From | Run | SamplePoint | Waiver;
+export type BusStatement = Ambient | BusBias | BusColours | BusShield | From | Guide | Run | SamplePoint | Waiver;
 
 export const BusStatement = {
     $type: 'BusStatement'
@@ -643,6 +644,21 @@ export const Fuse = {
 
 export function isFuse(item: unknown): item is Fuse {
     return reflection.isInstance(item, Fuse.$type);
+}
+
+export interface Guide extends langium.AstNode {
+    readonly $container: BusDeclaration;
+    readonly $type: 'Guide';
+    name: Word;
+}
+
+export const Guide = {
+    $type: 'Guide',
+    name: 'name'
+} as const;
+
+export function isGuide(item: unknown): item is Guide {
+    return reflection.isInstance(item, Guide.$type);
 }
 
 export interface Impedance extends langium.AstNode {
@@ -1477,7 +1493,7 @@ export function isWaiver(item: unknown): item is Waiver {
 }
 
 export interface Word extends langium.AstNode {
-    readonly $container: BusDeclaration | CableClass | CableColours | CableShield | Conductor | ConductorColour | Draws | Polarity | PortAddress | PortDeclaration | Reads | Role | Speaks | Supplies | Waiver;
+    readonly $container: BusDeclaration | CableClass | CableColours | CableShield | Conductor | ConductorColour | Draws | Guide | Polarity | PortAddress | PortDeclaration | Reads | Role | Speaks | Supplies | Waiver;
     readonly $type: 'Word';
     text: string;
 }
@@ -1525,6 +1541,7 @@ export type FieldpairAstType = {
     Format: Format
     From: From
     Fuse: Fuse
+    Guide: Guide
     Impedance: Impedance
     Import: Import
     Indicator: Indicator
@@ -1980,6 +1997,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [RunOption.$type]
+        },
+        Guide: {
+            name: Guide.$type,
+            properties: {
+                name: {
+                    name: Guide.name
+                }
+            },
+            superTypes: [BusStatement.$type]
         },
         Impedance: {
             name: Impedance.$type,

@@ -9,6 +9,7 @@ import { internalError } from './internal-error.js';
 import { notOnBus } from './not-on-bus.js';
 import { penMissing } from './pen-missing.js';
 import { revisionUnknown } from './revision-unknown.js';
+import { statementForeign } from './statement-foreign.js';
 import { statementRepeated } from './statement-repeated.js';
 import { syntax } from './syntax.js';
 import { unitMissing } from './unit-missing.js';
@@ -29,6 +30,7 @@ export const textRules: readonly Rule[] = [
   unitUnsuited,
   valueImpossible,
   statementRepeated,
+  statementForeign,
   revisionUnknown,
   notOnBus,
   penMissing,
