@@ -18,6 +18,7 @@ export * from './figures/shape.js';
 export * from './figures/study.js';
 export * from './figures/summary.js';
 export * from './figures/two-wire-figures.js';
+export * from './figures/wave-margins.js';
 export * from './figures/wave-record.js';
 export * from './figures/wave-table.js';
 export * from './figures/waves.js';
