@@ -96,7 +96,7 @@ export function wavesOf(study: BusStudy, question: WaveQuestion): Waves | Unknow
   const nominal = compute(nominalWave(edge.time));
   const extremes = question.nominalOnly ? [] : extremeWaves([edge.time, edge.slowest]).map(compute);
   const landings = study.bus.landings.map(({ index, name }) => {
-    const cutOff = !waveBus.reached[index];
+    const cutOff = waveBus.nodes[index] === -1;
     return { landing: index, name, cutOff, ...landingFigures(nominal, extremes, index, receiver) };
   });
   const stopped = whyStopped(nominal, extremes, landings, setting);

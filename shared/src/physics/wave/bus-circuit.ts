@@ -4,14 +4,16 @@ import { isUnknown, type Range, type Unknown } from '../../known.js';
 import type { Bus, Cable, LandingIndex, Run, Termination } from '../../network.js';
 import type { Celsius } from '../../quantity.js';
 import { landingLoad, missingLoads, unitLoadResistance } from '../loads.js';
+import { eliminationFor } from './circuit-solver.js';
+import type { Elimination } from './elimination.js';
 import type { Fault } from './fault.js';
 import { mediumOf } from './medium.js';
 import {
+  connectedTo,
   jointLength,
   type Line,
   type Medium,
   noMedium,
-  reachableFrom,
   type SeriesTermination,
   type WaveCircuit,
 } from './wave-circuit.js';
@@ -28,18 +30,22 @@ export interface WaveCorner {
   readonly portCapacitance: number;
 }
 
+/** Every value as it is written. */
+export const asStated: WaveCorner = {
+  wires: 'nominal',
+  impedance: 1,
+  terminator: 1,
+  load: 1,
+  bias: { resistance: 1, supply: 1 },
+  portCapacitance: 0,
+};
+
 /** A short of less is computed as this: 1 mohm. */
 const leastShort = 1e-3;
 /** Keeps a pair without any load solvable: 1 Gohm at each landing, a hundred times what insulation leaks. */
 const leastConductance = 1e-9;
 /** Differential resistance of a CAN receiver: at least 20 kohm (AN96116, appendix 3). */
 const canReceiver = 20_000;
-
-/** A bias network across the pair: its Norton current and where it hangs. */
-export interface BiasSource {
-  readonly landing: LandingIndex;
-  readonly amperes: number;
-}
 
 /** A piece of a run between two nodes; landings come first among the nodes, then ends and faults. */
 interface Piece {
@@ -52,14 +58,15 @@ interface Piece {
 
 export class WaveBus {
   private pieces: Piece[] = [];
-  private readonly shorts: { readonly node: number; readonly conductance: number }[] = [];
+  private shorts: { readonly node: number; readonly conductance: number }[] = [];
   private readonly makers = new Map<Cable, (wires: keyof Range<number>) => Medium>();
   private nodeCount: number;
   private readonly terminations: (readonly Termination[])[];
   /** Per landing: -1 where the pair is the other way round, else 1. */
   readonly signs: readonly number[];
-  /** Per landing: whether cable leads there from the driver, faults regarded. */
-  readonly reached: readonly boolean[];
+  /** Per landing: its node; the driver's is 0, and -1 is where no cable leads from the driver, faults regarded. */
+  readonly nodes: Int32Array;
+  private made?: Elimination;
 
   private constructor(
     private readonly bus: Bus,
@@ -78,19 +85,14 @@ export class WaveBus {
       // A run that comes back to where it starts, and one that ends nowhere, are lines too.
       if (!run.spare && (joins(run) || run.to === run.from || run.to === undefined)) this.addRun(run, faults);
     }
-    const { nodes } = reachableFrom(
-      {
-        nodeCount: this.nodeCount,
-        media: [],
-        lines: this.pieces.map((piece) => ({ ...piece, medium: noMedium })),
-        conductances: new Float64Array(this.nodeCount),
-        capacitances: new Float64Array(this.nodeCount),
-        terminations: [],
-      },
-      driver,
-    );
-    this.reached = bus.landings.map(({ index }) => nodes[index] !== -1);
-    this.pieces = this.pieces.filter(({ from }) => nodes[from] !== -1);
+    const { numbers, count } = connectedTo(driver, this.nodeCount, this.pieces);
+    this.nodes = numbers.slice(0, bus.landings.length);
+    this.nodeCount = count;
+    const renumbered = (piece: Piece) => ({ ...piece, from: numbers[piece.from]!, to: numbers[piece.to]! });
+    this.pieces = this.pieces.filter(({ from }) => numbers[from] !== -1).map(renumbered);
+    this.shorts = this.shorts
+      .filter(({ node }) => numbers[node] !== -1)
+      .map(({ node, conductance }) => ({ node: numbers[node]!, conductance }));
   }
 
   /** The bus as a circuit, or what is missing to make one. */
@@ -103,7 +105,7 @@ export class WaveBus {
       if (isUnknown(medium)) return medium;
       made.makers.set(cable, medium);
     }
-    const reached = bus.landings.flatMap(({ index }) => (made.reached[index] ? [index] : []));
+    const reached = bus.landings.flatMap(({ index }) => (made.nodes[index] === -1 ? [] : [index]));
     if (bus.kind !== 'can' && reached.some((index) => landingLoad(bus.landings[index]!) === undefined)) {
       return { unknown: missingLoads(bus, reached) };
     }
@@ -162,19 +164,21 @@ export class WaveBus {
     const conductances = new Float64Array(nodeCount).fill(leastConductance);
     const capacitances = new Float64Array(nodeCount);
     const terminations: SeriesTermination[] = [];
-    for (const landing of bus.landings) {
-      const { index, splice, port } = landing;
+    for (const { index, splice, port } of bus.landings) {
+      const node = this.nodes[index]!;
+      if (node === -1) continue;
       const load = bus.kind === 'can' ? (splice === undefined ? 1 / canReceiver : 0) : this.loadOf(index);
-      conductances[index]! += load * corner.load;
-      capacitances[index] = splice === undefined ? (port?.capacitance ?? corner.portCapacitance) : 0;
+      conductances[node]! += load * corner.load;
+      capacitances[node] = splice === undefined ? (port?.capacitance ?? corner.portCapacitance) : 0;
       for (const { resistance, capacitance } of this.terminations[index]!) {
         const ohms = Math.max(leastShort, resistance * corner.terminator);
-        if (capacitance === undefined) conductances[index]! += 1 / ohms;
-        else terminations.push({ node: index, resistance: ohms, capacitance });
+        if (capacitance === undefined) conductances[node]! += 1 / ohms;
+        else terminations.push({ node, resistance: ohms, capacitance });
       }
     }
     for (const { landing, up, down } of bus.biases) {
-      if (landing !== undefined) conductances[landing]! += 1 / ((up + down) * corner.bias.resistance);
+      const node = landing === undefined ? -1 : this.nodes[landing]!;
+      if (node !== -1) conductances[node]! += 1 / ((up + down) * corner.bias.resistance);
     }
     for (const { node, conductance } of this.shorts) conductances[node]! += conductance;
     return { nodeCount, media, lines, conductances, capacitances, terminations };
@@ -185,12 +189,20 @@ export class WaveBus {
     return (landingLoad(this.bus.landings[index]!) ?? 0) / (2 * unitLoadResistance);
   }
 
-  /** What the bias networks on the driver's part of the bus put into the pair, in the pair's own sense. */
-  biasesAt({ bias }: WaveCorner): BiasSource[] {
-    return this.bus.biases.flatMap(({ landing, up, down, supply }) => {
-      if (landing === undefined || !this.reached[landing]) return [];
-      const amperes = (this.signs[landing]! * supply * bias.supply) / ((up + down) * bias.resistance);
-      return [{ landing, amperes }];
-    });
+  /** Amperes that bias networks put into the pair at each node, in the pair's own sense. */
+  biasCurrents({ bias }: WaveCorner): Float64Array {
+    const currents = new Float64Array(this.nodeCount);
+    for (const { landing, up, down, supply } of this.bus.biases) {
+      const node = landing === undefined ? -1 : this.nodes[landing]!;
+      if (node === -1) continue;
+      currents[node]! += (this.signs[landing!]! * supply * bias.supply) / ((up + down) * bias.resistance);
+    }
+    return currents;
+  }
+
+  /** The order in which its circuits are solved: the same at every corner. */
+  get elimination(): Elimination {
+    this.made ??= eliminationFor(this.circuitAt(asStated), 0);
+    return this.made;
   }
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { celsius } from '../../quantity.js';
 import { gaugeArea, solidResistance } from '../conductor.js';
-import { CircuitSolver } from './circuit-solver.js';
+import { CircuitSolver, eliminationFor } from './circuit-solver.js';
 import { skinConstant, skinRatio } from './skin.js';
 import type { Line, Medium, WaveCircuit } from './wave-circuit.js';
 
@@ -16,7 +16,7 @@ const circuit = (medium: Medium, conductances: number[], lines: readonly Omit<Li
 
 /** Volts of a node for one ampere into node 0, at a frequency in hertz. */
 function volts(solved: WaveCircuit, node: number, frequency: number): { re: number; im: number } {
-  const solver = new CircuitSolver(solved, 0);
+  const solver = new CircuitSolver(solved, eliminationFor(solved, 0));
   solver.solve(0, 2 * Math.PI * frequency);
   const row = solver.elimination.rowOf[node]!;
   return { re: solver.voltsRe[row]!, im: solver.voltsIm[row]! };

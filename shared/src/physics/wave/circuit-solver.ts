@@ -8,13 +8,25 @@
  */
 import { type Elimination, eliminationOf } from './elimination.js';
 import { skinConstant, skinRatio } from './skin.js';
-import { jointLength, noMedium, type WaveCircuit } from './wave-circuit.js';
+import { jointLength, type Line, noMedium, type WaveCircuit } from './wave-circuit.js';
 
 /** Below this size of gamma l, squared, a series tells y11 and y12 to eleven digits, without cancellation. */
 const shortSquared = 0.04;
 
+const isJoint = ({ length, medium }: Line): boolean => medium === noMedium || length < jointLength;
+
+/** The order in which a circuit is solved for currents into one node; circuits that differ in values alone share it. */
+export function eliminationFor({ nodeCount, lines }: WaveCircuit, driver: number): Elimination {
+  return eliminationOf(
+    nodeCount,
+    lines.map(({ from }) => from),
+    lines.map(({ to }) => to),
+    lines.map(isJoint),
+    driver,
+  );
+}
+
 export class CircuitSolver {
-  readonly elimination: Elimination;
   /** Volts of each row for one ampere, after {@link solve}. */
   readonly voltsRe: Float64Array;
   readonly voltsIm: Float64Array;
@@ -35,19 +47,15 @@ export class CircuitSolver {
 
   constructor(
     private readonly circuit: WaveCircuit,
-    driver: number,
+    readonly elimination: Elimination,
   ) {
     const { nodeCount, lines, conductances, capacitances, media } = circuit;
-    const joint = lines.map(({ length, medium }) => medium === noMedium || length < jointLength);
-    const from = lines.map((line) => line.from);
-    const to = lines.map((line) => line.to);
-    this.elimination = eliminationOf(nodeCount, from, to, joint, driver);
-    const { size, rowOf, entryOf, entryCount } = this.elimination;
-    const wired = lines.flatMap((_, line) => (joint[line] ? [] : [line]));
+    const { size, rowOf, entryOf, entryCount } = elimination;
+    const wired = lines.flatMap((line, index) => (isJoint(line) ? [] : [index]));
     this.lineLength = Float64Array.from(wired, (line) => lines[line]!.length);
     this.lineMedium = Int32Array.from(wired, (line) => lines[line]!.medium);
-    this.fromRow = Int32Array.from(wired, (line) => rowOf[from[line]!]!);
-    this.toRow = Int32Array.from(wired, (line) => rowOf[to[line]!]!);
+    this.fromRow = Int32Array.from(wired, (line) => rowOf[lines[line]!.from]!);
+    this.toRow = Int32Array.from(wired, (line) => rowOf[lines[line]!.to]!);
     this.lineEntry = Int32Array.from(wired, (line) => entryOf[line]!);
     this.rowConductance = new Float64Array(size);
     this.rowCapacitance = new Float64Array(size);
@@ -70,6 +78,27 @@ export class CircuitSolver {
     this.assembleMedia(re, im);
     this.assembleLines();
     this.eliminate();
+  }
+
+  /** Direct voltages of all nodes for currents into each of them, in amperes. */
+  direct(currents: Float64Array): Float64Array {
+    this.solve(0, 0);
+    const { diagonalRe, entryRe } = this;
+    const { size, rowOf, starts, rows } = this.elimination;
+    const values = new Float64Array(size);
+    for (let node = 0; node < currents.length; node++) values[rowOf[node]!]! += currents[node]!;
+    for (let column = 0; column < size; column++) {
+      for (let entry = starts[column]!; entry < starts[column + 1]!; entry++) {
+        values[rows[entry]!]! -= entryRe[entry]! * values[column]!;
+      }
+    }
+    for (let column = size - 1; 0 <= column; column--) {
+      values[column]! /= diagonalRe[column]!;
+      for (let entry = starts[column]!; entry < starts[column + 1]!; entry++) {
+        values[column]! -= entryRe[entry]! * values[rows[entry]!]!;
+      }
+    }
+    return Float64Array.from(rowOf, (row) => values[row]!);
   }
 
   private assembleShunts(re: number, im: number): void {

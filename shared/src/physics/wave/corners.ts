@@ -1,6 +1,6 @@
 /** Which values a waveform's figures are varied over. */
 import { biasTolerance, lowered, raised, supplyTolerance, terminatorTolerance } from '../tolerance.js';
-import type { WaveCorner } from './bus-circuit.js';
+import { asStated, type WaveCorner } from './bus-circuit.js';
 import type { DriverGrade } from './drive.js';
 import { impedanceTolerance } from './medium.js';
 
@@ -15,15 +15,6 @@ export interface GradedCorner {
   readonly driver: DriverGrade;
   readonly edge: number;
 }
-
-const asStated: WaveCorner = {
-  wires: 'nominal',
-  impedance: 1,
-  terminator: 1,
-  load: 1,
-  bias: { resistance: 1, supply: 1 },
-  portCapacitance: 0,
-};
 
 export const nominalWave = (edge: number): GradedCorner => ({ corner: asStated, driver: 'usual', edge });
 

@@ -28,7 +28,7 @@ describe('bounces on a line without loss', () => {
   const source = [2.64286, 2.64286, 2.8586, 2.8586, 2.84539, 2.84539, 2.8462, 2.8462];
   const load = [0, 3.02041, 3.02041, 2.83549, 2.83549, 2.84681, 2.84681, 2.84611];
   it('are those of a published lattice diagram', () => {
-    const response = stepResponse(plain(100, impedance), { node: 0, conductance: 1 / 30, sigma: delay / 20 });
+    const response = stepResponse(plain(100, impedance), { conductance: 1 / 30, sigma: delay / 20 });
     for (let bounce = 0; bounce < 8; bounce++) {
       expect(3.7 * at(response, 0, (bounce + 0.5) * delay)).toBeCloseTo(source[bounce]!, 4);
       expect(3.7 * at(response, 1, (bounce + 0.5) * delay)).toBeCloseTo(load[bounce]!, 4);
@@ -38,7 +38,7 @@ describe('bounces on a line without loss', () => {
 
   /** D. M. Pozar, Microwave Engineering, example 2.9: 12 V, 50 ohm, 100 ohm, 200 ohm. */
   it('are those of a textbook: waves of 8, 8/3, -8/9 and -8/27 V', () => {
-    const response = stepResponse(plain(200, 100), { node: 0, conductance: 1 / 50, sigma: delay / 20 });
+    const response = stepResponse(plain(200, 100), { conductance: 1 / 50, sigma: delay / 20 });
     const waves = [8, 8 + 8 / 3, 8 + 8 / 3 - 8 / 9, 8 + 8 / 3 - 8 / 9 - 8 / 27];
     expect(12 * at(response, 0, 0.5 * delay)).toBeCloseTo(waves[0]!, 4);
     expect(12 * at(response, 1, 1.5 * delay)).toBeCloseTo(waves[1]!, 4);
@@ -62,7 +62,7 @@ describe('a step into 1 km of a 24 AWG pair', () => {
   ] as const;
   it('rises as three other methods have it', () => {
     const circuit = lineBetween(0.084, 0.648e-6, 45e-12, 1000, 120);
-    const response = stepResponse(circuit, { node: 0, conductance: 1 / 60, sigma: 4e-9 });
+    const response = stepResponse(circuit, { conductance: 1 / 60, sigma: 4e-9 });
     expect(response.settled).toBe(true);
     for (const [microseconds, near, far] of table) {
       expect(Math.abs(2 * at(response, 0, microseconds * 1e-6 - 5e-9) - near)).toBeLessThan(2e-4);
@@ -76,7 +76,7 @@ describe('a step into 1 km of a 24 AWG pair', () => {
 describe('the window', () => {
   it('grows until an open line that is driven hard has come to rest', () => {
     const open = lineBetween(0.05, 0.6e-6, 42e-12, 500, 1e9);
-    const response = stepResponse(open, { node: 0, conductance: 1 / 11, sigma: 10e-9 });
+    const response = stepResponse(open, { conductance: 1 / 11, sigma: 10e-9 });
     expect(response.settled).toBe(true);
     expect(Math.abs(response.rows[1]!.at(-1)! - response.ends[1]!)).toBeLessThan(1e-3);
     expect(Math.max(...response.rows[1]!)).toBeGreaterThan(1.5);
@@ -84,7 +84,7 @@ describe('the window', () => {
 
   it('ends with a true answer that says so where nothing comes to rest', () => {
     const ringing = lineBetween(1e-9, 0.6e-6, 42e-12, 500, 1e12);
-    const response = stepResponse(ringing, { node: 0, conductance: 1e3, sigma: 10e-9 });
+    const response = stepResponse(ringing, { conductance: 1e3, sigma: 10e-9 });
     expect(response.settled).toBe(false);
     const delay = 500 * Math.sqrt(0.6e-6 * 42e-12);
     expect(at(response, 1, 2 * delay)).toBeCloseTo(2, 2);

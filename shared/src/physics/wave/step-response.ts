@@ -16,9 +16,10 @@
  * overstated, never understated. At low rates a cable's impedance is far from what its maker prints (a pair of 24 AWG
  * and 120 ohm has 550 - j540 ohm at 1 kHz); that is part of the exact two-port and nothing needs to be said about it.
  */
-import { CircuitSolver } from './circuit-solver.js';
+import { CircuitSolver, eliminationFor } from './circuit-solver.js';
+import type { Elimination } from './elimination.js';
 import { FourierTransform } from './fft.js';
-import { delayPerMetre, noMedium, reachableFrom, type WaveCircuit } from './wave-circuit.js';
+import { delayPerMetre, noMedium, type WaveCircuit } from './wave-circuit.js';
 
 /** Points of the answer for each sigma of the edge. */
 const pointsPerSigma = 1 / 0.275;
@@ -47,7 +48,7 @@ export interface StepResponse {
   readonly start: number;
   /** Seconds between points. */
   readonly spacing: number;
-  /** Per node, volts for one unit of drive; an empty row for a node that no line joins to the driver. */
+  /** Per node, volts for one unit of drive. */
   readonly rows: readonly Float64Array[];
   /** Where each node ends. */
   readonly ends: Float64Array;
@@ -58,17 +59,20 @@ export interface StepResponse {
 }
 
 export interface Drive {
-  readonly node: number;
+  /** Where it drives; 0 when left out. */
+  readonly node?: number;
   /** Siemens of the driver's output across its node; 0 for a current source. Unit of drive: 1 V behind it, or 1 A. */
   readonly conductance: number;
   /** Of the Gaussian edge, in seconds; above 0. */
   readonly sigma: number;
 }
 
-export function stepResponse(whole: WaveCircuit, { node, conductance, sigma: wanted }: Drive): StepResponse {
-  const { circuit, nodes } = reachableFrom(whole, node);
-  circuit.conductances[0]! += conductance;
-  const transform = new StepTransform(circuit, conductance === 0 ? 1 : conductance);
+export function stepResponse(
+  circuit: WaveCircuit,
+  { conductance, sigma: wanted, node = 0 }: Drive,
+  elimination = eliminationFor(circuit, node),
+): StepResponse {
+  const transform = new StepTransform(drivenBy(circuit, node, conductance), elimination, conductance || 1);
   const { points: first, slowdown, settles } = chosenWindow(circuit, transform, wanted);
   const sigma = wanted * slowdown;
   let points = first;
@@ -83,16 +87,21 @@ export function stepResponse(whole: WaveCircuit, { node, conductance, sigma: wan
   }
   const settled = settles && isResting();
   const count = Math.min(sure(), Math.max(4, lastMoving(computed.rows, computed.ends, stillShare) + 2));
-  const rows = computed.rows.map((row) => row.slice(0, count));
-  const none = new Float64Array(0);
   return {
     start: -edgeCentre * sigma,
     spacing: sigma / pointsPerSigma,
-    rows: Array.from(nodes, (inner) => (inner === -1 ? none : rows[inner]!)),
-    ends: Float64Array.from(nodes, (inner) => (inner === -1 ? 0 : computed.ends[inner]!)),
+    rows: computed.rows.map((row) => row.slice(0, count)),
+    ends: computed.ends,
     settled,
     sigma,
   };
+}
+
+/** A circuit with a driver's output across a node. */
+export function drivenBy(circuit: WaveCircuit, node: number, conductance: number): WaveCircuit {
+  const conductances = circuit.conductances.slice();
+  conductances[node]! += conductance;
+  return { ...circuit, conductances };
 }
 
 interface Window {
@@ -149,12 +158,13 @@ class StepTransform {
   private readonly solver: CircuitSolver;
   private readonly ends: Float64Array;
 
-  /** `gain` is the current that one unit of drive puts into the first node. */
+  /** `gain` is the current that one unit of drive puts into the driver's node. */
   constructor(
     private readonly circuit: WaveCircuit,
+    elimination: Elimination,
     private readonly gain: number,
   ) {
-    this.solver = new CircuitSolver(circuit, 0);
+    this.solver = new CircuitSolver(circuit, elimination);
     this.solver.solve(0, 0);
     const { rowOf } = this.solver.elimination;
     this.ends = Float64Array.from(

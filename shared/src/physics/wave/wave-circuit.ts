@@ -32,6 +32,7 @@ export interface SeriesTermination {
   readonly capacitance: number;
 }
 
+/** All of it is connected: lines lead from every node to every other. */
 export interface WaveCircuit {
   readonly nodeCount: number;
   readonly media: readonly Medium[];
@@ -48,40 +49,28 @@ export const jointLength = 1e-3;
 /** Time that the wave takes through a metre. */
 export const delayPerMetre = ({ inductance, capacitance }: Medium): number => Math.sqrt(inductance * capacitance);
 
-/** Nodes that a driver's current reaches, with what is between them; in the order of the whole circuit. */
-export function reachableFrom(
-  circuit: WaveCircuit,
+/**
+ * Numbers for the nodes that lines join to one of them, which gets 0; -1 for the others. `count` is how many there are.
+ */
+export function connectedTo(
   node: number,
-): { readonly circuit: WaveCircuit; nodes: Int32Array } {
-  const neighbours: number[][] = Array.from({ length: circuit.nodeCount }, () => []);
-  for (const { from, to } of circuit.lines) {
+  nodeCount: number,
+  lines: readonly Pick<Line, 'from' | 'to'>[],
+): { readonly numbers: Int32Array; readonly count: number } {
+  const neighbours: number[][] = Array.from({ length: nodeCount }, () => []);
+  for (const { from, to } of lines) {
     neighbours[from]!.push(to);
     neighbours[to]!.push(from);
   }
-  const renumbered = new Int32Array(circuit.nodeCount).fill(-1);
+  const numbers = new Int32Array(nodeCount).fill(-1);
   const found = [node];
-  renumbered[node] = 0;
+  numbers[node] = 0;
   for (let position = 0; position < found.length; position++) {
     for (const next of neighbours[found[position]!]!) {
-      if (renumbered[next] !== -1) continue;
-      renumbered[next] = found.length;
+      if (numbers[next] !== -1) continue;
+      numbers[next] = found.length;
       found.push(next);
     }
   }
-  const at = (old: number) => renumbered[old]!;
-  return {
-    nodes: renumbered,
-    circuit: {
-      nodeCount: found.length,
-      media: circuit.media,
-      lines: circuit.lines
-        .filter(({ from }) => at(from) !== -1)
-        .map((line) => ({ ...line, from: at(line.from), to: at(line.to) })),
-      conductances: Float64Array.from(found, (old) => circuit.conductances[old]!),
-      capacitances: Float64Array.from(found, (old) => circuit.capacitances[old]!),
-      terminations: circuit.terminations
-        .filter((termination) => at(termination.node) !== -1)
-        .map((termination) => ({ ...termination, node: at(termination.node) })),
-    },
-  };
+  return { numbers, count: found.length };
 }
