@@ -51,12 +51,22 @@ export class CircuitSolver {
   ) {
     const { nodeCount, lines, conductances, capacitances, media } = circuit;
     const { size, rowOf, entryOf, entryCount } = elimination;
-    const wired = lines.flatMap((line, index) => (isJoint(line) ? [] : [index]));
-    this.lineLength = Float64Array.from(wired, (line) => lines[line]!.length);
-    this.lineMedium = Int32Array.from(wired, (line) => lines[line]!.medium);
-    this.fromRow = Int32Array.from(wired, (line) => rowOf[lines[line]!.from]!);
-    this.toRow = Int32Array.from(wired, (line) => rowOf[lines[line]!.to]!);
-    this.lineEntry = Int32Array.from(wired, (line) => entryOf[line]!);
+    let wired = 0;
+    for (const line of lines) if (!isJoint(line)) wired++;
+    this.lineLength = new Float64Array(wired);
+    this.lineMedium = new Int32Array(wired);
+    this.fromRow = new Int32Array(wired);
+    this.toRow = new Int32Array(wired);
+    this.lineEntry = new Int32Array(wired);
+    for (let index = 0, slot = 0; index < lines.length; index++) {
+      const line = lines[index]!;
+      if (isJoint(line)) continue;
+      this.lineLength[slot] = line.length;
+      this.lineMedium[slot] = line.medium;
+      this.fromRow[slot] = rowOf[line.from]!;
+      this.toRow[slot] = rowOf[line.to]!;
+      this.lineEntry[slot++] = entryOf[index]!;
+    }
     this.rowConductance = new Float64Array(size);
     this.rowCapacitance = new Float64Array(size);
     for (let node = 0; node < nodeCount; node++) {
@@ -98,7 +108,9 @@ export class CircuitSolver {
         values[column]! -= entryRe[entry]! * values[rows[entry]!]!;
       }
     }
-    return Float64Array.from(rowOf, (row) => values[row]!);
+    const volts = new Float64Array(currents.length);
+    for (let node = 0; node < volts.length; node++) volts[node] = values[rowOf[node]!]!;
+    return volts;
   }
 
   private assembleShunts(re: number, im: number): void {
