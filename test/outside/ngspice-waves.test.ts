@@ -87,7 +87,7 @@ describe('waveforms against ngspice', () => {
       for (const { index } of built.bus.landings) {
         const row = rows[index]!;
         const rise = { start, spacing, row, end: ends[index]! };
-        const raised = Array.from(bits, (bit) => bit === '1');
+        const raised = Array.from(`0${bits}`, (bit) => bit === '1');
         const wave = waveOfBits(raised, { lower: 0, rise, fall: rise }, bitTime, samples);
         const volts = points.get(`v(n${index})`)!;
         let difference = 0;

@@ -1,11 +1,12 @@
 /** Figures and curves out of what every landing receives. */
 import type { Range } from '../known.js';
+import { canLevels } from '../limits/can.js';
 import type { LandingIndex } from '../network.js';
 import { waveOfBits } from '../physics/wave/bits.js';
 import type { BusWaves } from '../physics/wave/bus-waves.js';
 import { eyeOf, levelOf, type Receiver, settledOf } from '../physics/wave/eye.js';
 import { firstReaching, lastLeaving } from '../physics/wave/resample.js';
-import { formatSeconds, ratio, seconds, volts } from '../quantity.js';
+import { formatOhms, formatSeconds, ratio, seconds, volts } from '../quantity.js';
 import type { BusStudy } from './study.js';
 import type { WaveSetting } from './wave-setting.js';
 import type { LandingWave, Waves } from './waves.js';
@@ -72,7 +73,7 @@ export function patternOf(
   const raised = Array.from(bits, (bit) => bit === upper);
   return {
     bits,
-    time: Float64Array.from({ length: bits.length * samples + 1 }, (_, point) => (point * bitTime) / samples),
+    time: Float64Array.from({ length: (bits.length - 1) * samples + 1 }, (_, point) => (point * bitTime) / samples),
     volts: signals.map((signal, landing) => {
       const wave = waveOfBits(raised, signal, bitTime, samples);
       return upright[landing] ? wave : wave.map((value) => 0 - value);
@@ -106,7 +107,7 @@ export function whyStopped(
 }
 
 /** What stands for values that the catalogue does not state. */
-export function assumptionsOf({ bus }: BusStudy, { edge, signalling }: WaveSetting): string[] {
+export function assumptionsOf({ bus }: BusStudy, { edge }: WaveSetting): string[] {
   const assumptions: string[] = [];
   if (edge.assumed) {
     const taken = formatSeconds(edge.time);
@@ -117,6 +118,8 @@ export function assumptionsOf({ bus }: BusStudy, { edge, signalling }: WaveSetti
   if (bus.landings.some(({ port, splice }) => splice === undefined && port?.capacitance === undefined)) {
     assumptions.push('ports that state no capacitance have none, and up to 25 pF among the extremes');
   }
-  if (signalling.driven === 'dominant bit') assumptions.push('each device loads the pair with 20 kohm');
+  if (bus.kind === 'can' && bus.landings.some(({ port, splice }) => splice === undefined && !port?.resistance)) {
+    assumptions.push(`devices that state no resistance load the pair with ${formatOhms(canLevels.leastInput)}`);
+  }
   return assumptions;
 }

@@ -50,11 +50,16 @@ export function waveSettingOf({ bus, shape, temperature }: BusStudy, question: W
   return { waveBus, signalling, bits, bitTime, edge, receiver };
 }
 
+/** No transceiver for field wiring is faster, by far; an edge that claims to be is computed as this. */
+const fastestComputed = seconds(100e-12);
+
 /** The edge as stated, else what it may be; the fast one is computed with, because it is the one that rings. */
 export function edgeOf(stated: Seconds | undefined, bitTime: Seconds): Waves['edge'] {
   if (stated !== undefined && 0 < stated && stated < Number.POSITIVE_INFINITY) {
-    return { time: stated, assumed: false, slowest: stated };
+    const time = seconds(Math.max(fastestComputed, stated));
+    return { time, assumed: false, slowest: time };
   }
   const { fast, slow } = edgesFor(bitTime);
-  return { time: fast, assumed: true, slowest: slow };
+  const time = seconds(Math.max(fastestComputed, fast));
+  return { time, assumed: true, slowest: seconds(Math.max(time, slow)) };
 }

@@ -51,9 +51,15 @@ export interface Waves {
   readonly threshold: { readonly high: Volts; readonly low: Volts };
   /** When a receiver samples, as a share of the bit after the bit's edge arrives: the usual, earliest and latest instant. */
   readonly samplingAt: Range<Ratio>;
-  /** One change from a long 0 to a long 1 (CAN: from recessive to dominant). `volts` has one row a landing. */
+  /**
+   * One change from a long 0 to a long 1 (CAN: from recessive to dominant). Time 0 is when the driver's edge is at half of
+   * its swing; `volts` has one row a landing.
+   */
   readonly step: { readonly time: Float64Array; readonly volts: readonly Float64Array[] };
-  /** The bits as driven. Time 0 is when the first bit's successor may begin its edge; `volts` has one row a landing. */
+  /**
+   * The bits as driven. The first one was there long before; time 0 is the border between it and the second, where the
+   * driver's edge is at half of its swing. `volts` has one row a landing.
+   */
   readonly pattern: { readonly bits: string; readonly time: Float64Array; readonly volts: readonly Float64Array[] };
   readonly landings: readonly LandingWave[];
   /** Why the answer ends before the bus has come to rest, when it does: a sentence. */

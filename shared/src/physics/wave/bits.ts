@@ -11,8 +11,8 @@ export interface Signal {
 }
 
 /**
- * Points from the first bit's border on, `samples` a bit, the end included. What comes before the first bit is a long
- * stretch of it. `raised` tells of each bit whether it is the upper level.
+ * Points from the border between the first and the second bit on, `samples` a bit, the end of the last one included.
+ * The first bit is what was there long before. `raised` tells of each bit whether it is the upper level.
  */
 export function waveOfBits(
   raised: readonly boolean[],
@@ -21,8 +21,9 @@ export function waveOfBits(
   samples: number,
 ): Float64Array {
   const step = bitTime / samples;
-  const count = raised.length * samples + 1;
-  const first = Math.floor(Math.min(rise.start, fall.start) / step);
+  const count = (raised.length - 1) * samples + 1;
+  // Of what lies before the first point nothing more than a whole pattern is ever needed.
+  const first = Math.max(-count, Math.floor(Math.min(rise.start, fall.start) / step));
   const up = shapeOf(rise, first, step, count);
   const down = fall === rise ? up : shapeOf(fall, first, step, count);
   const values = new Float64Array(count);
@@ -33,7 +34,7 @@ export function waveOfBits(
     if (raised[bit] === raised[bit - 1]) continue;
     const sign = raised[bit] ? 1 : -1;
     const shape = raised[bit] ? up : down;
-    const begin = bit * samples + first;
+    const begin = (bit - 1) * samples + first;
     const stop = Math.max(0, Math.min(count, begin + shape.length));
     for (let point = Math.max(0, begin); point < stop; point++) values[point]! += sign * shape[point - begin]!;
     settled[stop]! += sign * (raised[bit] ? rise : fall).end;

@@ -3,7 +3,7 @@ import { joins } from '../../figures/walk.js';
 import { isUnknown, type Range, type Unknown } from '../../known.js';
 import type { Bus, Cable, LandingIndex, Run, Termination } from '../../network.js';
 import type { Celsius } from '../../quantity.js';
-import { landingLoad, missingLoads, unitLoadResistance } from '../loads.js';
+import { missingLoads, portConductance } from '../loads.js';
 import { eliminationFor } from './circuit-solver.js';
 import type { Elimination } from './elimination.js';
 import type { Fault } from './fault.js';
@@ -40,13 +40,10 @@ export const asStated: WaveCorner = {
   portCapacitance: 0,
 };
 
-/** A short of less is computed as this: 1 mohm. */
-const leastShort = 1e-3;
+/** A short of less is computed as this: 1 uohm. */
+const leastShort = 1e-6;
 /** Keeps a pair without any load solvable: 1 Gohm at each landing, a hundred times what insulation leaks. */
 const leastConductance = 1e-9;
-/** Differential resistance of a CAN receiver: at least 20 kohm (AN96116, appendix 3). */
-const canReceiver = 20_000;
-
 /** A piece of a run between two nodes; landings come first among the nodes, then ends and faults. */
 interface Piece {
   readonly from: number;
@@ -106,7 +103,7 @@ export class WaveBus {
       made.makers.set(cable, medium);
     }
     const reached = bus.landings.flatMap(({ index }) => (made.nodes[index] === -1 ? [] : [index]));
-    if (bus.kind !== 'can' && reached.some((index) => landingLoad(bus.landings[index]!) === undefined)) {
+    if (reached.some((index) => portConductance(bus.kind, bus.landings[index]!) === undefined)) {
       return { unknown: missingLoads(bus, reached) };
     }
     return made;
@@ -164,11 +161,13 @@ export class WaveBus {
     const conductances = new Float64Array(nodeCount).fill(leastConductance);
     const capacitances = new Float64Array(nodeCount);
     const terminations: SeriesTermination[] = [];
-    for (const { index, splice, port } of bus.landings) {
+    for (const landing of bus.landings) {
+      const { index, splice, port } = landing;
       const node = this.nodes[index]!;
-      if (node === -1) continue;
-      const load = bus.kind === 'can' ? (splice === undefined ? 1 / canReceiver : 0) : this.loadOf(index);
-      conductances[node]! += load * corner.load;
+      const load = portConductance(bus.kind, landing);
+      if (node === -1 || !load) continue;
+      // From each wire to common: the pair sees two of them in a row.
+      conductances[node]! += (load.across + load.toCommon / 2) * corner.load;
       capacitances[node] = splice === undefined ? (port?.capacitance ?? corner.portCapacitance) : 0;
       for (const { resistance, capacitance } of this.terminations[index]!) {
         const ohms = Math.max(leastShort, resistance * corner.terminator);
@@ -182,11 +181,6 @@ export class WaveBus {
     }
     for (const { node, conductance } of this.shorts) conductances[node]! += conductance;
     return { nodeCount, media, lines, conductances, capacitances, terminations };
-  }
-
-  /** Across the pair: a unit load hangs from each wire to common, so that the pair sees two of them in a row. */
-  private loadOf(index: LandingIndex): number {
-    return (landingLoad(this.bus.landings[index]!) ?? 0) / (2 * unitLoadResistance);
   }
 
   /** Amperes that bias networks put into the pair at each node, in the pair's own sense. */

@@ -1,0 +1,284 @@
+import { describe, expect, it } from 'vitest';
+import { isUnknown, type Unknown } from '../known.js';
+import type { Fault } from '../physics/wave/fault.js';
+import { bitsPerSecond, farads, metres, ohms, ratio, seconds } from '../quantity.js';
+import { chanceOf } from '../testing/chance.js';
+import { type BuiltBus, busOf, headDevice, testCable, testDevice } from '../testing/network.js';
+import { createStudy } from './study.js';
+import { type WaveQuestion, type Waves, wavesOf } from './waves.js';
+
+function waves({ study }: BuiltBus, question: WaveQuestion): Waves {
+  const answer = wavesOf(study, question);
+  if (isUnknown(answer)) throw new Error(answer.unknown);
+  return answer;
+}
+
+const fast = testDevice('Fast', { edge: seconds(50e-9), capacitance: farads(15e-12) });
+const slow = testDevice('Slow', { edge: seconds(1e-6), capacitance: farads(0) });
+
+/** Landings n0 … 10 m apart, terminated at both ends. */
+function chain(count: number, device = fast, rate = 115_200, kind: 'rs485' | 'can' = 'rs485'): BuiltBus {
+  const bus = busOf(kind, { rate }).from('n0', { device, terminate: 120 });
+  for (let index = 1; index < count; index++) {
+    bus.to(`n${index}`, 10, { device, ...(index === count - 1 && { terminate: 120 }) });
+  }
+  return bus.built();
+}
+
+/** Any bus: trees, rings, islands, taps, several cables, crossed landings. */
+function anyBus(seed: number): BuiltBus {
+  const chance = chanceOf(seed);
+  const pick = <T>(list: readonly T[]): T => list[Math.floor(chance() * list.length)]!;
+  const cables = [testCable(), testCable({ name: 'Other', impedance: ohms(100), gauge: 18 })];
+  const bus = busOf(pick(['modbus-rtu', 'rs485', 'can']), { rate: 10 ** (3 + 4 * chance()), cable: cables[0]! });
+  const device = () => pick([fast, slow, headDevice, testDevice('Full', { unitLoad: 1 })]);
+  bus.from('n0', { device: device(), ...(chance() < 0.7 && { terminate: 120 }) });
+  const count = 1 + Math.floor(chance() * 12);
+  for (let index = 1; index <= count; index++) {
+    if (chance() < 0.2) bus.from(`n${Math.floor(chance() * index)}`);
+    const length = pick([0, 1e-4, 0.3, 5, 40, 400]) * chance();
+    const words = { cable: pick(cables), device: device(), crossed: chance() < 0.1 };
+    if (chance() < 0.1) bus.loose(length).from(`n${index}`, words);
+    else if (chance() < 0.2) bus.tap(`n${index}`, length, words);
+    else bus.to(`n${index}`, length, { ...words, ...(chance() < 0.2 && { terminate: pick([0, 60, 120, 1e6]) }) });
+  }
+  if (chance() < 0.3) bus.to('n0', 20);
+  if (chance() < 0.5) bus.bias('n0', 560, pick([560, 400, 5000]));
+  return bus.built();
+}
+
+describe('levels', () => {
+  it('end where the nodal solution of the two wires has them: 40 random buses', () => {
+    let compared = 0;
+    for (let seed = 1; seed <= 40; seed++) {
+      const built = anyBus(seed);
+      const { bus, store } = built;
+      if (bus.kind === 'can') continue;
+      // Without bias, and with the driver's output as a terminator beside it, the meter reads 1 / (G + 1 / output).
+      const biases: typeof bus.biases = [];
+      const unbiased = { ...bus, biases };
+      const [answer, study] = [waves(built, { driver: 0, nominalOnly: true }), createStudy(store, unbiased)];
+      const meter = study.meter[0]!;
+      if (isUnknown(meter)) throw new Error(meter.unknown);
+      const driven = waves({ ...built, study }, { driver: 0, nominalOnly: true });
+      // 5 V behind 64.29 ohm (see drive.ts) into what a meter reads there.
+      const own = (5 * meter.nominal) / (meter.nominal + 64.2857142857);
+      expect(driven.landings[0]!.level.nominal).toBeCloseTo(Number.isFinite(meter.nominal) ? own : 5, 4);
+      for (const row of [...answer.step.volts, ...answer.pattern.volts]) expect(row.every(Number.isFinite)).toBe(true);
+      compared++;
+    }
+    expect(compared).toBeGreaterThan(20);
+  });
+
+  it('fall towards the far end as the loop resistance has it', () => {
+    const built = busOf('rs485', { rate: 9600 })
+      .from('a', { device: testDevice('None', { unitLoad: 0 }), terminate: 120 })
+      .to('b', 500, { device: testDevice('None', { unitLoad: 0 }), terminate: 120 })
+      .built();
+    const { landings } = waves(built, { driver: 0, nominalOnly: true });
+    const loop = 1000 * 0.052_96;
+    expect(landings[1]!.level.nominal / landings[0]!.level.nominal).toBeCloseTo(120 / (120 + loop), 4);
+  });
+
+  it('count the bias against the driver, as the idle level tells it', () => {
+    const words = { device: testDevice('None', { unitLoad: 0 }), terminate: 120 };
+    const built = busOf('rs485', { rate: 9600 }).from('a', words).to('b', 0, words).bias('a', 560).built();
+    const { step } = waves(built, { driver: 0, nominalOnly: true });
+    const output = 64.2857142857;
+    const pair = 1 / (1 / 60 + 1 / output + 1 / 1120);
+    const [low, high] = [step.volts[0]![0]!, step.volts[0]!.at(-1)!];
+    expect((low + high) / 2).toBeCloseTo((5 / 1120) * pair, 4);
+    expect((high - low) / 2).toBeCloseTo((5 / output) * pair, 4);
+  });
+
+  it('of the least driver are 1.5 V into 54 ohm, of the most 5 V (TIA-485-A)', () => {
+    const device = testDevice('None', { unitLoad: 0, edge: seconds(1e-7), capacitance: farads(0) });
+    const at = (value: number) => busOf('rs485', { rate: 9600 }).from('a', { device, terminate: value }).built();
+    // Corners take terminators 5 % off: 54 ohm is what they come to.
+    expect(waves(at(54 / 0.95), { driver: 0 }).landings[0]!.level.low).toBeCloseTo(1.5, 4);
+    expect(waves(at(54 / 1.05), { driver: 0 }).landings[0]!.level.high).toBeCloseTo(5, 4);
+  });
+});
+
+describe('the wave', () => {
+  it('arrives at each landing after the travel time', () => {
+    const bare = testDevice('Bare', { edge: seconds(50e-9), capacitance: farads(0) });
+    const { landings } = waves(chain(8, bare), { driver: 0, nominalOnly: true });
+    for (const [index, { delay }] of landings.entries()) {
+      const travel = (index * 10) / (0.66 * 299_792_458);
+      // The wires' inner inductance and the loads slow it down a little.
+      expect(delay - travel).toBeGreaterThan(-1e-9);
+      expect(delay - travel).toBeLessThan(1e-9 + 0.02 * travel);
+    }
+  });
+
+  it('is seen the other way round at a crossed landing, which then reads every bit wrong', () => {
+    const faults: Fault[] = [{ kind: 'crossed', landing: 2 }];
+    const [sound, crossed] = [waves(chain(4), { driver: 0 }), waves(chain(4), { driver: 0, faults })];
+    expect(crossed.landings[2]!.level.nominal).toBeCloseTo(-sound.landings[2]!.level.nominal, 9);
+    expect(crossed.landings[2]!.margin.high).toBeLessThan(-1);
+    expect(crossed.landings[2]!.opening.high).toBe(0);
+    expect(crossed.landings[3]!.margin.nominal).toBeCloseTo(sound.landings[3]!.margin.nominal, 9);
+    for (const [point, value] of crossed.pattern.volts[2]!.entries()) {
+      expect(value).toBeCloseTo(-sound.pattern.volts[2]![point]!, 9);
+    }
+  });
+
+  it('follows its bits, the first of which was there before', () => {
+    const { pattern, landings } = waves(chain(2, slow, 9600), { driver: 0, pattern: '0110', samples: 8 });
+    const level = landings[0]!.level.nominal;
+    expect(pattern.time.length).toBe(3 * 8 + 1);
+    expect(pattern.volts[0]![4]).toBeCloseTo(level, 2);
+    expect(pattern.volts[0]![12]).toBeCloseTo(level, 2);
+    expect(pattern.volts[0]![20]).toBeCloseTo(-level, 2);
+  });
+
+  it('shows faults where they are', () => {
+    const long = (faults: Fault[]) => waves(chain(20, fast, 1e6), { driver: 0, faults, nominalOnly: true }).landings;
+    const sound = long([]);
+    expect(sound.every(({ cutOff }) => !cutOff)).toBe(true);
+    const open = long([{ kind: 'open', run: 9, at: ratio(0.5) }]);
+    expect(open.map(({ cutOff }) => cutOff)).toEqual(sound.map((_, index) => 10 <= index));
+    const unterminated = long([{ kind: 'terminators', landing: 19, terminations: [] }]);
+    // An open end doubles the wave; the driver's own end has its terminator.
+    expect(unterminated[19]!.level.nominal).toBeGreaterThan(1.3 * sound[19]!.level.nominal);
+    const short = long([{ kind: 'short', run: 18, at: ratio(1), resistance: ohms(1) }]);
+    expect(short[19]!.margin.nominal).toBeLessThan(0);
+    expect(short[0]!.level.nominal).toBeGreaterThan(short[19]!.level.nominal);
+    const tapped = busOf('rs485', { rate: 10e6 }).from('a', { device: fast, terminate: 120 }).to('b', 20).tap('c', 1);
+    const withTap = tapped.to('d', 20, { terminate: 120 }).built();
+    const grown = waves(withTap, { driver: 0, faults: [{ kind: 'length', run: 1, length: metres(15) }] });
+    expect(grown.landings[2]!.settling).toBeGreaterThan(2 * waves(withTap, { driver: 0 }).landings[2]!.settling);
+  });
+});
+
+describe('the margin', () => {
+  /** Every pattern of so many bits, driven and looked at one by one. */
+  it('is the worst of all patterns', () => {
+    const built = busOf('rs485', { rate: 4e6 })
+      .from('a', { device: fast, terminate: 120 })
+      .to('b', 20)
+      .tap('c', 6)
+      .to('d', 15, { terminate: 100 })
+      .built();
+    const { landings, samplingAt, bitTime, threshold } = waves(built, { driver: 0, nominalOnly: true });
+    const worst = landings.map(() => Number.POSITIVE_INFINITY);
+    const samples = 128;
+    for (let pattern = 0; pattern < 2 ** 9; pattern++) {
+      const bits = `0${pattern.toString(2).padStart(9, '0')}0`;
+      const driven = waves(built, { driver: 0, pattern: bits, samples, nominalOnly: true });
+      for (const { landing, delay } of landings) {
+        for (const share of [samplingAt.low, samplingAt.nominal, samplingAt.high]) {
+          const level = driven.pattern.volts[landing]![Math.round((7 + share + delay / bitTime) * samples)]!;
+          const beyond = bits[8] === '1' ? level - threshold.high : threshold.low - level;
+          worst[landing] = Math.min(worst[landing]!, beyond);
+        }
+      }
+    }
+    for (const { landing, margin } of landings) {
+      expect(margin.nominal).toBeLessThan(worst[landing]! + 0.02);
+      expect(margin.nominal).toBeGreaterThan(worst[landing]! - 0.12);
+    }
+  }, 60_000);
+
+  it('shrinks to nothing as the rate grows, without a jump or a number that is none', () => {
+    const built = chain(12);
+    let before = Number.POSITIVE_INFINITY;
+    for (const rate of [1e-3, 1, 9600, 115_200, 1e6, 3e6, 6e6, 1e7, 3e7, 1e8, 1e10, 1e15]) {
+      const { landings } = waves(built, { driver: 0, rate: bitsPerSecond(rate) });
+      const { margin, opening } = landings[11]!;
+      for (const value of [margin.low, margin.nominal, margin.high]) expect(Number.isFinite(value)).toBe(true);
+      expect(margin.low).toBeLessThanOrEqual(margin.nominal);
+      expect(margin.nominal).toBeLessThanOrEqual(before + 0.05);
+      expect(opening.low).toBeGreaterThanOrEqual(0);
+      expect(opening.high).toBeLessThanOrEqual(1);
+      before = margin.nominal;
+    }
+    expect(before).toBeLessThan(0);
+  });
+});
+
+describe('CAN', () => {
+  it('is let go through what hangs on the pair: rise and fall of a capacitor have their own time constants', () => {
+    const nanofarad = testDevice('Heavy', { kind: 'can', edge: seconds(10e-9), capacitance: farads(10e-9) });
+    const built = busOf('can', { rate: 10_000 }).from('a', { device: nanofarad, terminate: 60 }).built();
+    const { pattern, landings } = waves(built, { driver: 0, pattern: '1011', samples: 256, nominalOnly: true });
+    const { nominal } = landings[0]!.level;
+    expect(nominal).toBeCloseTo(2, 2);
+    const released = 10e-9 / (1 / 60 + 1 / 20_000);
+    const held = 10e-9 / (1 / 60 + 1 / 20_000 + 1 / 45.54);
+    const at = (time: number) => pattern.volts[0]![Math.round((time / 1e-4) * 256)]!;
+    const [step, fall] = [100e-6 / 256, 1e-4];
+    expect(at(step) / nominal).toBeCloseTo(1 - Math.exp(-step / held), 2);
+    expect(at(fall + 2 * step) / nominal).toBeCloseTo(Math.exp((-2 * step) / released), 2);
+  });
+
+  it('says when a bit is too short for the line to settle', () => {
+    const nanofarad = testDevice('Heavy', { kind: 'can', edge: seconds(10e-9), capacitance: farads(10e-9) });
+    const built = busOf('can', { rate: 1e6 }).from('a', { device: nanofarad, terminate: 60 }).built();
+    expect(waves(built, { driver: 0 }).stopped).toMatch(/ends before the line has settled/);
+  });
+
+  it('has at most the recessive threshold as its margin', () => {
+    const { landings, threshold } = waves(chain(10, fast, 125_000, 'can'), { driver: 0 });
+    for (const { margin } of landings) {
+      expect(margin.nominal).toBeGreaterThan(0.45);
+      expect(margin.high).toBeLessThanOrEqual(threshold.low);
+    }
+  });
+});
+
+describe('a question that cannot be answered', () => {
+  const unknown = (built: BuiltBus, question: Partial<WaveQuestion>) =>
+    (wavesOf(built.study, { driver: 0, ...question }) as Unknown).unknown;
+  it('is told what is missing', () => {
+    const { study, ...rest } = chain(3);
+    expect(unknown({ study, ...rest }, { driver: 7 })).toMatch(/driver/);
+    expect(unknown({ study, ...rest }, { driver: Number.NaN })).toMatch(/driver/);
+    expect(unknown({ study, ...rest }, { rate: bitsPerSecond(0) })).toMatch(/rate/);
+    expect(unknown({ study, ...rest }, { rate: bitsPerSecond(Number.NaN) })).toMatch(/rate/);
+    expect(unknown({ study, ...rest }, { pattern: '01x' })).toMatch(/pattern/);
+    expect(unknown({ study, ...rest }, { faults: [{ kind: 'crossed', landing: 9 }] })).toMatch(/crossed/);
+    expect(unknown(busOf('free-topology').from('a').built(), {})).toMatch(/free-topology/);
+    expect(unknown(busOf(undefined).from('a').built(), {})).toMatch(/kind/);
+    expect(unknown(busOf('rs485').from('a').built(), {})).toMatch(/rate/);
+    expect(unknown(busOf('rs485', { rate: 9600, cable: null }).from('a').to('b', 3).built(), {})).toMatch(/from a/);
+    const { impedance: _, ...bare } = testCable();
+    const { capacitance: __, ...barer } = bare;
+    expect(unknown(busOf('rs485', { rate: 9600, cable: barer }).from('a').to('b', 3).built(), {})).toMatch(/impedance/);
+    const silent = testDevice('Silent', { unitLoad: undefined as never });
+    expect(unknown(busOf('rs485', { rate: 9600 }).from('a', { device: silent }).built(), {})).toMatch(/Silent/);
+  });
+});
+
+it('no bus, no question and no fault yields a number that is none: 50 random ones', () => {
+  for (let seed = 1; seed <= 50; seed++) {
+    const chance = chanceOf(seed + 1000);
+    const built = anyBus(seed);
+    const { runs, landings } = built.bus;
+    const run = Math.floor(chance() * runs.length);
+    const faults: Fault[] =
+      runs.length === 0
+        ? []
+        : [
+            { kind: 'open', run, at: ratio(chance() * 2 - 0.5) },
+            { kind: 'short', run, at: ratio(chance()), resistance: ohms(chance() < 0.5 ? 0 : 1e9) },
+            { kind: 'length', run, length: metres(chance() * 1000) },
+            { kind: 'crossed', landing: Math.floor(chance() * landings.length) },
+          ];
+    const answer = wavesOf(built.study, {
+      driver: Math.floor(chance() * landings.length),
+      faults: faults.filter(() => chance() < 0.4),
+      rate: bitsPerSecond(10 ** (chance() * 12 - 2)),
+      ...(chance() < 0.5 && { edge: seconds(10 ** (-chance() * 9)) }),
+      nominalOnly: chance() < 0.9,
+    });
+    if (isUnknown(answer)) throw new Error(answer.unknown);
+    for (const row of [...answer.step.volts, ...answer.pattern.volts]) expect(row.every(Number.isFinite)).toBe(true);
+    for (const { delay, settling, overshoot, level, margin, opening } of answer.landings) {
+      for (const value of [delay, settling, overshoot, ...Object.values({ ...level }), margin.low, opening.high]) {
+        expect(Number.isFinite(value)).toBe(true);
+      }
+    }
+  }
+});
