@@ -171,6 +171,11 @@ export function formatFarads(value: Farads): string {
   return value < 0.9995e-6 ? `${formatSignificant(value * 1e9)} nF` : `${formatSignificant(value * 1e6)} uF`;
 }
 
+/** As resistors of loops are spoken of and marked: `4.7 kohm` from a kilohm up. */
+export function formatResistor(value: Ohms): string {
+  return 1e3 <= value && value < 1e4 ? `${formatSignificant(value / 1e3)} kohm` : formatOhms(value);
+}
+
 /** `278 mV` below a volt, else `1.52 V`. */
 export function formatVolts(value: Volts): string {
   if (Math.abs(value) < 0.9995) return `${formatNumber(value * 1000, 0)} mV`;

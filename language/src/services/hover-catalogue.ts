@@ -4,6 +4,7 @@ import {
   type Device,
   formatAmperes,
   formatOhms,
+  formatResistor,
   formatSeconds,
   formatSignificant,
   loadText,
@@ -93,12 +94,12 @@ function twoWireFacts({ supplies, draws, contact, input }: Port): string[] {
   if (supplies) facts.push(`supplies ${sourceText(supplies)}`);
   if (draws) facts.push(`draws ${loadText(draws)}`);
   if (contact) facts.push(`normally ${contact}`);
-  if (input?.resistor) facts.push(`expects ${formatOhms(input.resistor.resistance)} at the end of its loop`);
+  if (input?.resistor) facts.push(`expects ${formatResistor(input.resistor.resistance)} at the end of its loop`);
   if (input?.mostContacts) facts.push(`at most ${input.mostContacts.count} contacts`);
   if (input?.mostCable) facts.push(`at most ${formatOhms(input.mostCable.resistance)} of cable`);
   for (const { meaning, above, below } of input?.windows ?? []) {
-    const low = above === undefined ? '' : ` above ${formatOhms(above)}`;
-    facts.push(`reads ${meaning}${low}${below === undefined ? '' : ` below ${formatOhms(below)}`}`);
+    const low = above === undefined ? '' : ` above ${formatResistor(above)}`;
+    facts.push(`reads ${meaning}${low}${below === undefined ? '' : ` below ${formatResistor(below)}`}`);
   }
   return facts;
 }

@@ -1,5 +1,13 @@
 /** Inlay hints: how far along the cable a landing is, which landings are the ends, which addresses are left out. */
-import { type BusStudy, formatOhms, formatVolts, hasEnds, isUnknown, type Landing, originOf } from '@fieldpair/shared';
+import {
+  type BusStudy,
+  formatResistor,
+  formatVolts,
+  hasEnds,
+  isUnknown,
+  type Landing,
+  originOf,
+} from '@fieldpair/shared';
 import type { InlayHint, Range } from 'vscode-languageserver';
 import type { Desk } from './desk.js';
 
@@ -56,9 +64,9 @@ function landingFigure(
       : undefined;
   }
   if (bus.kind !== 'contact-loop' || isUnknown(loop)) return undefined;
-  const alarm = loop.states.find(({ landing }) => landing === index);
+  const alarm = loop.alarmAt[index];
   return (
-    alarm && { text: `alarm ${formatOhms(alarm.resistance.nominal)}`, meaning: 'what the input sees in its alarm' }
+    alarm && { text: `alarm ${formatResistor(alarm.resistance.nominal)}`, meaning: 'what the input sees in its alarm' }
   );
 }
 

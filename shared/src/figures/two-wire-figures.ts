@@ -103,6 +103,6 @@ export function twoWireLanding(
     return { supply_v: rangeWhenKnown(supply.volts[index]!, 'supply_v', why) };
   }
   if (bus.kind !== 'contact-loop' || !bus.landings[index]!.port?.contact) return {};
-  const alarm = isUnknown(loop) ? loop : loop.states.find(({ landing }) => landing === index)?.resistance;
+  const alarm = isUnknown(loop) ? loop : loop.alarmAt[index]?.resistance;
   return alarm ? { alarm_ohm: rangeWhenKnown(alarm, 'alarm_ohm', why) } : {};
 }

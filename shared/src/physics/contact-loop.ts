@@ -42,6 +42,8 @@ export interface ContactLoop {
   readonly contacts: readonly Landing[];
   /** Normal first, then each contact's alarm, all alarms, cut, short. */
   readonly states: readonly LoopState[];
+  /** Per landing: the state in which its contact alone is in alarm. */
+  readonly alarmAt: readonly (LoopState | undefined)[];
   readonly wires: readonly WireFault[];
   /** Of the cable, out and back from the input to the landing that is farthest by resistance. */
   readonly cable: Range<Ohms>;
@@ -87,11 +89,15 @@ export function contactLoopOf(bus: Bus, runResistance: (run: Run) => Known<Range
   const atRest = ladders(bus, tree, runs, false);
   const wires = wiresOf(tree, atRest);
   const states = statesOf(tree, contacts, wires, atRest, ladders(bus, tree, runs, true));
+  const seen = judged(states, facts);
+  const alarmAt = new Array<LoopState | undefined>(bus.landings.length).fill(undefined);
+  for (const state of seen) if (state.landing !== undefined) alarmAt[state.landing] = state;
   return {
     input,
     facts,
     contacts: contacts.map(({ landing }) => landing),
-    states: judged(states, facts),
+    states: seen,
+    alarmAt,
     wires,
     cable: rangeOf((corner) => farthest(tree, runs[corner])),
     meter: meterOf(bus, tree, atRest),

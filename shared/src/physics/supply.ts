@@ -51,8 +51,10 @@ export function supplyOf(bus: Bus, shape: Shape, runResistance: (run: Run) => Kn
   const voltages: Known<Range<Volts>>[] = bus.landings.map(() => noVoltage);
   const currents: Known<Range<Amperes>>[] = bus.runs.map(() => noCurrent);
   const feeds: Feed[] = [];
-  for (const component of shape.components) {
-    const part = new FedPart(bus, shape, component, runResistance);
+  const runs: Run[][] = shape.components.map(() => []);
+  for (const run of bus.runs) if (joins(run)) runs[shape.componentOf[run.from]!]!.push(run);
+  for (const [index, component] of shape.components.entries()) {
+    const part = new FedPart(bus, shape, component, runs[index]!, runResistance);
     const { unknown } = part;
     const solved = unknown === undefined ? part.solve() : { unknown };
     for (const [position, landing] of component.entries()) {
@@ -79,7 +81,6 @@ interface SolvedPart {
 
 /** Landings that cable joins, with whatever feeds them. */
 class FedPart {
-  readonly runs: readonly Run[];
   private readonly sources: readonly Landing[];
   private readonly positions: ReadonlyMap<LandingIndex, number>;
   private collapses: Feed['collapses'];
@@ -88,10 +89,9 @@ class FedPart {
     private readonly bus: Bus,
     private readonly shape: Shape,
     private readonly component: readonly LandingIndex[],
+    readonly runs: readonly Run[],
     private readonly runResistance: (run: Run) => Known<Range<Ohms>>,
   ) {
-    const of = shape.componentOf[component[0]!];
-    this.runs = bus.runs.filter((run) => joins(run) && shape.componentOf[run.from] === of);
     this.sources = component.map((index) => bus.landings[index]!).filter(({ port }) => port?.supplies);
     this.positions = new Map(component.map((index, position) => [index, position]));
   }

@@ -7,13 +7,14 @@ import {
   formatAmperes,
   formatNumber,
   formatOhms,
+  formatResistor,
   formatVolts,
   formatWatts,
   type Watts,
 } from '../../quantity.js';
 import { type BusStudy, isUnknown } from '../study.js';
 import { type Fact, type FiguresView, shown } from './figures-view.js';
-import { amperesText, ohmsText, powerUnit, voltsText, wattsText } from './words.js';
+import { amperesText, ohmsText, powerUnit, resistorText, voltsText, wattsText } from './words.js';
 
 /** `350 mA`, `6 W`, or `6 VA` of an alternating supply. */
 export const amountText = (
@@ -106,16 +107,16 @@ export const contactLoopView: FiguresView = {
       meaning:
         'what the input sees when this contact alone is in alarm; alike where no resistance tells which contact it is',
       cell: ({ contactLoop: loop }, { index }) =>
-        shown(loop, ({ states }) => {
-          const alarm = states.find(({ landing }) => landing === index);
+        shown(loop, ({ alarmAt, contacts }) => {
+          const alarm = alarmAt[index];
           if (!alarm) return '';
-          return `${stateText(alarm)}${alarm.toldApart || states.filter(({ state }) => state === 'alarm').length < 2 ? '' : ', alike'}`;
+          return `${stateText(alarm)}${alarm.toldApart || contacts.length < 2 ? '' : ', alike'}`;
         }),
     },
     {
       title: 'meter',
       meaning: 'an ohmmeter across the pair, the loop lifted off its input, all contacts at rest, nothing powered',
-      cell: (study, { index }) => shown(study.meter[index]!, ohmsText),
+      cell: (study, { index }) => shown(study.meter[index]!, resistorText),
     },
   ],
 };
@@ -130,7 +131,8 @@ const stateNames = {
 /** `4.7 kohm (4.47 to 4.94 kohm), read as normal`. */
 export function stateText({ resistance, reading }: LoopState): string {
   const { low, high } = resistance;
-  const range = Number.isFinite(low) || Number.isFinite(high) ? ohmsText(resistance) : formatOhms(resistance.nominal);
+  const range =
+    Number.isFinite(low) || Number.isFinite(high) ? resistorText(resistance) : formatOhms(resistance.nominal);
   if (reading === undefined) return range;
   return `${range}, ${reading === 'unsure' ? 'between readings' : `read as ${reading}`}`;
 }
@@ -139,7 +141,7 @@ export function stateText({ resistance, reading }: LoopState): string {
 export function loopSummary({ contactLoop: loop }: BusStudy): string | undefined {
   if (isUnknown(loop)) return undefined;
   const [normal] = loop.states;
-  return normal && `${loop.contacts.length} contacts, normal ${formatOhms(normal.resistance.nominal)}`;
+  return normal && `${loop.contacts.length} contacts, normal ${formatResistor(normal.resistance.nominal)}`;
 }
 
 /** The lowest voltage of any load at the worst, for places with room for one line. */

@@ -7,6 +7,7 @@ import {
   formatAmperes,
   formatOhms,
   formatRate,
+  formatResistor,
   formatSeconds,
   formatVolts,
   formatWatts,
@@ -26,6 +27,7 @@ export function rangeText<T extends number>(range: Known<Range<T>>, format: (val
   return `${nominal} (${unit !== undefined && low.endsWith(unit) ? low.slice(0, -unit.length) : low} to ${high})`;
 }
 
+export const resistorText = (value: Known<Range<Ohms>>) => rangeText(value, formatResistor);
 export const ohmsText = (value: Known<Range<Ohms>>) => rangeText(value, formatOhms);
 export const voltsText = (value: Known<Range<Volts>>) => rangeText(value, formatVolts);
 export const amperesText = (value: Known<Range<Amperes>>) => rangeText(value, formatAmperes);

@@ -19,7 +19,7 @@ export const contactUnsuited: BusRule = {
       report({
         message:
           how === 'shorts'
-            ? `the contact of ${name} is normally closed and lies across the pair, so that it shorts bus ${bus.name} while nothing is wrong and hides what is behind it; let it break a conductor, or take a normally open contact`
+            ? `the contact of ${name} is normally closed and lies across the pair, so that it shorts bus ${bus.name} while nothing is wrong and hides the rest of it; let it break a conductor, or take a normally open contact`
             : `the contact of ${name} is normally open and breaks a conductor, so that bus ${bus.name} is open there while nothing is wrong and nothing behind it is seen; wire it across the pair, or take a normally closed contact`,
         place: landing.wiring.place,
         at: name,

@@ -1,6 +1,6 @@
 /** A supervised input on a loop without its resistor. */
 import type { Fix } from '../../finding.js';
-import { formatOhms, type Ohms } from '../../quantity.js';
+import { formatResistor, type Ohms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { loopExample, soundLoop } from './example.js';
 import { endResistors, endsOf, type Loop, loopOf } from './loops.js';
@@ -18,7 +18,7 @@ export const endResistorMissing: BusRule = {
     const [end] = ends;
     if (due === undefined || at.length > 0 || !end) return;
     report({
-      message: `bus ${loop.bus.name} has no resistor at its end, and ${loop.input.name} expects ${formatOhms(due)} there; land one across the pair at ${ends.length === 1 ? end.name : 'the landing that is farthest'}`,
+      message: `bus ${loop.bus.name} has no resistor at its end, and ${loop.input.name} expects ${formatResistor(due)} there; land one across the pair at ${ends.length === 1 ? end.name : 'the landing that is farthest'}`,
       place: end.place,
       at: end.name,
       related: [
@@ -52,7 +52,7 @@ function landFixes(loop: Loop, resistance: Ohms): Fix[] {
   if (!end || other) return [];
   return [
     {
-      title: `Terminate ${end.name} with ${formatOhms(resistance)}`,
+      title: `Terminate ${end.name} with ${formatResistor(resistance)}`,
       safe: false,
       edits: [{ kind: 'terminate', means: 'resistor', bus: loop.bus.index, landing: end.index, resistance }],
     },

@@ -1,6 +1,6 @@
 /** An end-of-line resistor of another value than the input's. */
 import { terminatorTolerance } from '../../physics/tolerance.js';
-import { formatOhms } from '../../quantity.js';
+import { formatResistor } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { loopExample, soundLoop } from './example.js';
 import { endResistors, loopOf, misplaced, resistorsAt } from './loops.js';
@@ -19,14 +19,14 @@ export const endResistorValue: BusRule = {
       const [resistor, second] = resistorsAt(landing);
       if (!resistor || second || Math.abs(resistor.resistance / due - 1) <= terminatorTolerance) continue;
       report({
-        message: `${landing.name} ends bus ${loop.bus.name} with ${formatOhms(resistor.resistance)}; ${loop.input.name} expects ${formatOhms(due)}: take the resistor that came with the panel`,
+        message: `${landing.name} ends bus ${loop.bus.name} with ${formatResistor(resistor.resistance)}; ${loop.input.name} expects ${formatResistor(due)}: take the resistor that came with the panel`,
         place: resistor.place ?? landing.place,
         at: landing.name,
         fixes: () =>
           resistor.place
             ? [
                 {
-                  title: `Terminate ${landing.name} with ${formatOhms(due)}`,
+                  title: `Terminate ${landing.name} with ${formatResistor(due)}`,
                   safe: false,
                   edits: [
                     {

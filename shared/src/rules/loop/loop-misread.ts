@@ -1,9 +1,11 @@
 /** States of a loop that its input takes for something else. */
+
+import { resistorText } from '../../figures/page/words.js';
 import type { Fix } from '../../finding.js';
 import { isUnknown, listed } from '../../known.js';
 import type { Landing, LoopInput, LoopMeaning } from '../../network.js';
 import type { LoopState } from '../../physics/contact-loop.js';
-import { formatOhms, type Ohms, ohms } from '../../quantity.js';
+import { formatResistor, type Ohms, ohms } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { loopExample, soundLoop } from './example.js';
 import { isSound, type Loop, loopOf } from './loops.js';
@@ -22,8 +24,16 @@ export const loopMisread: BusRule = {
     if (normal && wrong(normal)) report(normalReport(loop, normal, states.facts));
     const alarms = states.states.filter((state) => state.state === 'alarm' && wrong(state));
     const all = states.states.find(({ state }) => state === 'all alarms');
-    if (alarms.length > 0) report(alarmReport(loop, alarms, states.facts, normal));
-    else if (all && wrong(all)) report(alarmReport(loop, [all], states.facts, normal));
+    // Contacts that are misread alike have one cause.
+    const alike = new Map<string, LoopState[]>();
+    for (const alarm of alarms) {
+      const seen = `${alarm.reading} ${formatResistor(alarm.resistance.nominal)}`;
+      const group = alike.get(seen);
+      if (group) group.push(alarm);
+      else alike.set(seen, [alarm]);
+    }
+    for (const group of alike.values()) report(alarmReport(loop, group, states.facts, normal));
+    if (alarms.length === 0 && all && wrong(all)) report(alarmReport(loop, [all], states.facts, normal));
   },
   explanation: {
     what: 'The input takes a state of the loop for something else: at rest it does not read normal, or an alarm does not read as one.',
@@ -45,22 +55,22 @@ export const loopMisread: BusRule = {
 
 const dueOf = ({ state }: LoopState): LoopMeaning => (state === 'normal' ? 'normal' : 'alarm');
 
-/** The windows of a meaning: `3,600 ohm to 6,200 ohm`, `above 30 kohm`. */
+/** The windows of a meaning: `3.6 kohm to 6.2 kohm`, `above 30 kohm`. */
 function windowsText({ windows }: LoopInput, meaning: LoopMeaning): string {
   const texts = windows
     .filter((window) => window.meaning === meaning)
     .map(({ above, below }) => {
-      if (above === undefined) return `below ${formatOhms(below!)}`;
-      return below === undefined ? `above ${formatOhms(above)}` : `${formatOhms(above)} to ${formatOhms(below)}`;
+      if (above === undefined) return `below ${formatResistor(below!)}`;
+      return below === undefined
+        ? `above ${formatResistor(above)}`
+        : `${formatResistor(above)} to ${formatResistor(below)}`;
     });
   return texts.join(' or ');
 }
 
 /** What it reads, and what it takes for what is due. */
 function becauseOf({ resistance, reading }: LoopState, facts: LoopInput, due: LoopMeaning): string {
-  const { nominal, low, high } = resistance;
-  const value =
-    low === high ? formatOhms(nominal) : `${formatOhms(nominal)} (${formatOhms(low)} to ${formatOhms(high)})`;
+  const value = Number.isFinite(resistance.low) ? resistorText(resistance) : 'an open loop';
   const taken =
     reading === 'unsure'
       ? 'which lies between its readings'
@@ -130,7 +140,7 @@ function bridgeFixes(loop: Loop, contacts: readonly Landing[], facts: LoopInput,
   const names = bare.length === 1 ? bare[0]!.name : `${bare.length} contacts`;
   return [
     {
-      title: `Bridge ${names} with ${formatOhms(due)}${bare.length === 1 ? '' : ' each'}`,
+      title: `Bridge ${names} with ${formatResistor(due)}${bare.length === 1 ? '' : ' each'}`,
       safe: false,
       edits: bare.map(({ index, wiring }) => ({
         kind: 'wire-contact',

@@ -3,7 +3,7 @@
  * from it: one input, no ring, every contact placed and of a kind that can lie so, the resistor at the end; only then do
  * its resistances mean anything.
  */
-import { type Outward, outwardFrom } from '../../figures/outward.js';
+import { outwardFrom } from '../../figures/outward.js';
 import type { BusStudy } from '../../figures/study.js';
 import type { Bus, Landing, LandingIndex, LandingTermination } from '../../network.js';
 import type { Ohms } from '../../quantity.js';
@@ -12,10 +12,13 @@ import type { Ohms } from '../../quantity.js';
 export interface Loop {
   readonly bus: Bus;
   readonly input: Landing;
-  readonly outward: Outward;
   /** Joined to the input by cable, nearest first, the input's own landing too. */
   readonly landings: readonly Landing[];
   readonly contacts: readonly Landing[];
+  /** Landings with others behind them. */
+  readonly inner: ReadonlySet<LandingIndex>;
+  /** Landings where a resistor or a contact lies across the pair. */
+  readonly crossing: ReadonlySet<LandingIndex>;
 }
 
 /** The loop of a bus; undefined where its text is damaged, where it has no one input, or where it is a ring. */
@@ -26,18 +29,20 @@ export function loopOf({ bus }: BusStudy): Loop | undefined {
   const outward = outwardFrom(bus, input.index);
   if (outward.ring) return undefined;
   const landings = outward.order.map((index) => bus.landings[index]!);
-  return { bus, input, outward, landings, contacts: landings.filter(({ port }) => port?.contact) };
+  const crosses = (landing: Landing) => resistorsAt(landing).length > 0 || landing.wiring?.kind === 'across';
+  return {
+    bus,
+    input,
+    landings,
+    contacts: landings.filter(({ port }) => port?.contact),
+    inner: new Set(outward.parents),
+    crossing: new Set(landings.filter(crosses).map(({ index }) => index)),
+  };
 }
-
-/** Landings reached from one by a single run, away from the input. */
-export const behind = ({ outward, bus }: Loop, landing: LandingIndex): Landing[] =>
-  outward.parents.flatMap((parent, index) => (parent === landing ? [bus.landings[index]!] : []));
 
 /** Landings with nothing behind them, the input's own aside. */
-export function endsOf(loop: Loop): Landing[] {
-  const inner = new Set(loop.outward.parents);
-  return loop.landings.filter(({ index }) => index !== loop.input.index && !inner.has(index));
-}
+export const endsOf = ({ landings, inner, input }: Loop): Landing[] =>
+  landings.filter(({ index }) => index !== input.index && !inner.has(index));
 
 /** Resistors across the pair; a capacitor in series keeps one from being seen. */
 export const resistorsAt = ({ terminations }: Landing): LandingTermination[] =>
@@ -55,15 +60,19 @@ export function endResistors(loop: Loop): { readonly due: Ohms | undefined; read
 export const unplaced = ({ contacts }: Loop): Landing[] => contacts.filter(({ wiring }) => !wiring);
 
 /**
- * A contact that hides others while nothing is wrong: closed across the pair, or open in a conductor, without a resistor
- * of its own, where there is something to hide behind it or beside it.
+ * A contact that hides others while nothing is wrong: closed across the pair where anything else lies across it, or open
+ * in a conductor with something behind it, in both cases without a resistor of its own.
  */
-export function hides(loop: Loop, { index, port, wiring }: Landing): 'shorts' | 'opens' | undefined {
+export function hides(loop: Loop, landing: Landing): 'shorts' | 'opens' | undefined {
+  const { index, port, wiring } = landing;
   if (!wiring || !port?.contact) return undefined;
-  const beyond = behind(loop, index).length > 0 || resistorsAt(loop.bus.landings[index]!).length > 0;
-  if (wiring.kind === 'across' && port.contact === 'closed' && wiring.through === undefined && beyond) return 'shorts';
-  if (wiring.kind === 'breaks' && port.contact === 'open' && wiring.bridge === undefined && beyond) return 'opens';
-  return undefined;
+  if (wiring.kind === 'across') {
+    if (port.contact === 'open' || wiring.through !== undefined) return undefined;
+    const others = 1 < loop.crossing.size || resistorsAt(landing).length > 0;
+    return others || loop.inner.has(index) ? 'shorts' : undefined;
+  }
+  if (port.contact === 'closed' || wiring.bridge !== undefined) return undefined;
+  return loop.inner.has(index) || resistorsAt(landing).length > 0 ? 'opens' : undefined;
 }
 
 /** Resistors that are not at an end of the loop. */

@@ -1,6 +1,6 @@
 /** Rest and alarm that no threshold could tell apart. */
 import { isUnknown, listed } from '../../known.js';
-import { formatOhms } from '../../quantity.js';
+import { formatResistor } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { loopExample, resistorOnly, soundLoop } from './example.js';
 import { isSound, loopOf } from './loops.js';
@@ -26,7 +26,7 @@ export const statesAlike: BusRule = {
     const names = alike.map(({ landing }) => loop.bus.landings[landing!]!.name);
     const at = loop.bus.landings[first.landing!]!;
     const text = ({ low, high }: { low: number; high: number }) =>
-      `${formatOhms(low as never)} to ${formatOhms(high as never)}`;
+      `${formatResistor(low as never)} to ${formatResistor(high as never)}`;
     report({
       message: `the alarm of ${listed(names)} makes ${text(first.resistance)} of bus ${loop.bus.name}, and at rest it has ${text(normal.resistance)}; over their tolerances the two are alike, so that no input can tell them apart: take resistors that differ more`,
       place: at.wiring?.place ?? at.place,

@@ -13,8 +13,10 @@ export const feedsOf = ({ bus, supply }: BusStudy): readonly Feed[] =>
 export function soleFeeds(study: BusStudy): Feed[] {
   const feeds = feedsOf(study);
   const { componentOf } = study.shape;
-  const part = ({ landing }: Feed) => componentOf[landing.index];
-  return feeds.filter((feed) => feeds.every((other) => other === feed || part(other) !== part(feed)));
+  const part = ({ landing }: Feed) => componentOf[landing.index]!;
+  const count = new Map<number, number>();
+  for (const feed of feeds) count.set(part(feed), (count.get(part(feed)) ?? 0) + 1);
+  return feeds.filter((feed) => count.get(part(feed)) === 1);
 }
 
 /** The most that a source gives with nothing drawn. */
