@@ -1,9 +1,8 @@
 /** An end-of-line resistor of another value than the input's. */
-import { terminatorTolerance } from '../../physics/tolerance.js';
 import { formatResistor } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { loopExample, soundLoop } from './example.js';
-import { endResistors, loopOf, misplaced, resistorsAt } from './loops.js';
+import { endResistors, loopOf, misplaced, misvalued, resistorsAt } from './loops.js';
 
 export const endResistorValue: BusRule = {
   id: 'end-resistor-value',
@@ -13,11 +12,10 @@ export const endResistorValue: BusRule = {
   check(study, report) {
     const loop = loopOf(study);
     if (!loop || misplaced(loop).length > 0) return;
-    const { due, at } = endResistors(loop);
-    if (due === undefined) return;
-    for (const landing of at) {
-      const [resistor, second] = resistorsAt(landing);
-      if (!resistor || second || Math.abs(resistor.resistance / due - 1) <= terminatorTolerance) continue;
+    const { due } = endResistors(loop);
+    for (const landing of misvalued(loop)) {
+      const [resistor] = resistorsAt(landing);
+      if (!resistor || due === undefined) continue;
       report({
         message: `${landing.name} ends bus ${loop.bus.name} with ${formatResistor(resistor.resistance)}; ${loop.input.name} expects ${formatResistor(due)}: take the resistor that came with the panel`,
         place: resistor.place ?? landing.place,

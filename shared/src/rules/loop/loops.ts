@@ -6,6 +6,7 @@
 import { outwardFrom } from '../../figures/outward.js';
 import type { BusStudy } from '../../figures/study.js';
 import type { Bus, Landing, LandingIndex, LandingTermination } from '../../network.js';
+import { terminatorTolerance } from '../../physics/tolerance.js';
 import type { Ohms } from '../../quantity.js';
 
 /** A loop with one input and without a ring. */
@@ -21,7 +22,10 @@ export interface Loop {
   readonly crossing: ReadonlySet<LandingIndex>;
 }
 
-/** The loop of a bus; undefined where its text is damaged, where it has no one input, or where it is a ring. */
+/**
+ * The loop of a bus; undefined where its text is damaged or names what is not there, where it has no one input, or where
+ * it is a ring.
+ */
 export function loopOf({ bus }: BusStudy): Loop | undefined {
   if (bus.damaged) return undefined;
   const [input, other] = bus.landings.filter(({ port }) => port?.input);
@@ -29,6 +33,8 @@ export function loopOf({ bus }: BusStudy): Loop | undefined {
   const outward = outwardFrom(bus, input.index);
   if (outward.ring) return undefined;
   const landings = outward.order.map((index) => bus.landings[index]!);
+  // Nothing is known of what a landing without a port hangs on the loop.
+  if (landings.some(({ node, port }) => node && !port)) return undefined;
   const crosses = (landing: Landing) => resistorsAt(landing).length > 0 || landing.wiring?.kind === 'across';
   return {
     bus,
@@ -83,6 +89,16 @@ export function misplaced(loop: Loop): Landing[] {
   return at.filter((landing) => !ends.has(landing));
 }
 
+/** Landings whose one resistor has another value than the input expects. */
+export function misvalued(loop: Loop): Landing[] {
+  const { due, at } = endResistors(loop);
+  if (due === undefined) return [];
+  return at.filter((landing) => {
+    const [resistor, second] = resistorsAt(landing);
+    return resistor && !second && terminatorTolerance < Math.abs(resistor.resistance / due - 1);
+  });
+}
+
 /** Whether nothing else is wrong with the loop, so that what its input reads is worth a finding of its own. */
 export function isSound(loop: Loop): boolean {
   const { due, at } = endResistors(loop);
@@ -91,6 +107,7 @@ export function isSound(loop: Loop): boolean {
     unplaced(loop).length === 0 &&
     !loop.contacts.some((contact) => hides(loop, contact) !== undefined) &&
     (due === undefined || at.length > 0) &&
-    misplaced(loop).length === 0
+    misplaced(loop).length === 0 &&
+    misvalued(loop).length === 0
   );
 }
