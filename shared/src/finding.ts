@@ -67,7 +67,7 @@ export type NetworkEdit =
   | { readonly kind: 'remove-earth'; readonly bus: BusIndex; readonly earth: number }
   /** Says how a landing's contact lies in its loop. */
   | ({ readonly kind: 'wire-contact'; readonly wiring: WiringEdit } & AtLanding)
-  /** Gives a run another fuse. */
+  /** Gives a run a fuse, in place of the one that it may have. */
   | { readonly kind: 'set-fuse'; readonly bus: BusIndex; readonly run: RunIndex; readonly amperes: Amperes }
   | ({ readonly kind: 'add-bias'; readonly up: Ohms; readonly down: Ohms } & AtLanding)
   | { readonly kind: 'set-bias'; readonly bus: BusIndex; readonly bias: number; readonly up: Ohms; readonly down: Ohms }

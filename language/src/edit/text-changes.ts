@@ -101,8 +101,10 @@ function ofBus(bus: Bus, edit: BusEdit, amendments: readonly TextChange[], textO
       return bus.rate ? [insert(bus.rate.place.file, bus.rate.place.end, ` ${edit.format}`)] : [];
     }
     case 'set-fuse': {
-      const fuse = bus.runs[edit.run]?.fuse;
-      return fuse ? [replace(fuse.place, `fuse ${plainNumber(edit.amperes)} A`)] : [];
+      const run = bus.runs[edit.run];
+      const text = `fuse ${plainNumber(edit.amperes)} A`;
+      if (run?.fuse) return [replace(run.fuse.place, text)];
+      return run ? [insert(run.lengthPlace.file, run.lengthPlace.end, ` ${text}`)] : [];
     }
     case 'mark-spare': {
       const run = bus.runs[edit.run];

@@ -1,9 +1,12 @@
 /** Rest and alarm that no threshold could tell apart. */
+import type { Fix } from '../../finding.js';
 import { isUnknown, listed } from '../../known.js';
+import type { LoopInput } from '../../network.js';
+import type { LoopState } from '../../physics/contact-loop.js';
 import { formatResistor } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { loopExample, resistorOnly, soundLoop } from './example.js';
-import { isSound, loopOf } from './loops.js';
+import { isSound, type Loop, loopOf } from './loops.js';
 
 export const statesAlike: BusRule = {
   id: 'states-alike',
@@ -31,6 +34,7 @@ export const statesAlike: BusRule = {
       message: `the alarm of ${listed(names)} makes ${text(first.resistance)} of bus ${loop.bus.name}, and at rest it has ${text(normal.resistance)}; over their tolerances the two are alike, so that no input can tell them apart: take resistors that differ more`,
       place: at.wiring?.place ?? at.place,
       at: at.name,
+      fixes: () => bridgeFixes(loop, alike, states.facts),
     });
   },
   explanation: {
@@ -54,3 +58,26 @@ export const statesAlike: BusRule = {
     since: '0.1.0',
   },
 };
+
+/** A bridge as large as the resistor at the end doubles what the input sees. */
+function bridgeFixes(loop: Loop, alike: readonly LoopState[], { resistor }: LoopInput): Fix[] {
+  const contacts = alike.map(({ landing }) => loop.bus.landings[landing!]!);
+  if (!resistor || !contacts.every(({ wiring }) => wiring?.kind === 'breaks')) return [];
+  const { resistance } = resistor;
+  return [
+    {
+      title: `Bridge ${listed(contacts.map(({ name }) => name))} with ${formatResistor(resistance)}`,
+      safe: false,
+      edits: contacts.map(({ index, wiring }) => ({
+        kind: 'wire-contact',
+        bus: loop.bus.index,
+        landing: index,
+        wiring: {
+          kind: 'breaks',
+          conductor: wiring?.kind === 'breaks' ? wiring.conductor : 'plus',
+          bridge: resistance,
+        },
+      })),
+    },
+  ];
+}

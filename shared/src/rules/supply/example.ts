@@ -9,6 +9,8 @@ interface Variation {
   readonly conductor?: string;
   /** What follows in the bus: colours in any case. */
   readonly more?: readonly string[];
+  /** The store has a thicker cable as well, for another supply. */
+  readonly thicker?: boolean;
 }
 
 /** A file with one supply that holds the given statements, one a line. */
@@ -18,6 +20,7 @@ export function supplyExample(statements: readonly string[], variation: Variatio
     board = '0.4 A dc above 19 V below 30 V',
     conductor = '16 AWG stranded',
     more = [],
+    thicker = false,
   } = variation;
   return `${[
     'cable PowerPair {',
@@ -26,6 +29,7 @@ export function supplyExample(statements: readonly string[], variation: Variatio
     '  shield none',
     '  colours red, black',
     '}',
+    ...(thicker ? ['cable ThickPair {', '  conductor 10 AWG stranded', '  colours red, black', '}'] : []),
     'device PowerBox {',
     '  port out : supply {',
     '    terminals + "V+" - "V-"',
@@ -46,6 +50,15 @@ export function supplyExample(statements: readonly string[], variation: Variatio
     '    colours + red - black',
     ...more.map((statement) => `    ${statement}`),
     '  }',
+    ...(thicker
+      ? [
+          '  bus other : supply on ThickPair {',
+          '    from psu2 : PowerBox',
+          '    9 ft to board9 : Board',
+          '    colours + red - black',
+          '  }',
+        ]
+      : []),
     '}',
   ].join('\n')}\n`;
 }

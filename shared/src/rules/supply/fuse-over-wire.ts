@@ -1,8 +1,10 @@
 /** A fuse that lets more through than the wire behind it may carry. */
+import { isUnknown } from '../../known.js';
 import { formatAmperes } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { supplyExample, withCare } from './example.js';
 import { soleFeeds } from './feeds.js';
+import { fuseFixes } from './fuse-sizes.js';
 import { thinnestBehind } from './protection.js';
 
 export const fuseOverWire: BusRule = {
@@ -13,13 +15,16 @@ export const fuseOverWire: BusRule = {
   check(study, report) {
     const { bus } = study;
     for (const { landing } of soleFeeds(study)) {
-      for (const { run, limit } of thinnestBehind(bus, landing.index)) {
-        const { fuse, cable } = run;
+      for (const { run, thinnest } of thinnestBehind(bus, landing.index)) {
+        const { fuse } = run;
+        const { limit } = thinnest;
+        const { cable } = thinnest.run;
         if (!fuse || fuse.value <= limit.value) continue;
         report({
           message: `the fuse of ${formatAmperes(fuse.value)} protects wire of bus ${bus.name} for which ${formatAmperes(limit.value as never)} is ${limit.meaning}; fit a smaller fuse or thicker wire, as local code has it`,
           place: fuse.place,
           at: bus.landings[run.to ?? run.from]!.name,
+          fixes: () => (isUnknown(study.supply) ? [] : fuseFixes(bus, run, study.supply, limit.value)),
           related: cable ? [{ message: `cable ${cable.name} is described here`, place: cable.place }] : [],
         });
       }

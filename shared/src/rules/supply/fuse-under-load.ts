@@ -3,6 +3,8 @@ import { isUnknown } from '../../known.js';
 import { formatAmperes } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { supplyExample, withCare } from './example.js';
+import { fuseFixes } from './fuse-sizes.js';
+import { mostBehind } from './protection.js';
 
 export const fuseUnderLoad: BusRule = {
   id: 'fuse-under-load',
@@ -11,15 +13,17 @@ export const fuseUnderLoad: BusRule = {
   kinds: ['supply'],
   check({ bus, supply }, report) {
     if (bus.damaged || isUnknown(supply)) return;
-    for (const { index, fuse, to, from } of bus.runs) {
-      const current = supply.amperes[index]!;
+    for (const run of bus.runs) {
+      const { fuse } = run;
+      const current = supply.amperes[run.index]!;
       if (!fuse || isUnknown(current) || current.high <= fuse.value) continue;
       const always = fuse.value < current.nominal;
       report({
         severity: always ? 'error' : 'warning',
         message: `${formatAmperes(current.nominal)}${always ? '' : `, at the worst ${formatAmperes(current.high)},`} flows through the fuse of ${formatAmperes(fuse.value)} with nothing wrong; divide the loads over more runs, or fit a larger fuse if the wire behind it allows one`,
         place: fuse.place,
-        at: bus.landings[to ?? from]!.name,
+        at: bus.landings[run.to ?? run.from]!.name,
+        fixes: () => fuseFixes(bus, run, supply, mostBehind(bus, run)),
       });
     }
   },

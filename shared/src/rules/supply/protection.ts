@@ -11,25 +11,30 @@ export function drawnLimit({ limit, voltage }: SupplySource): Amperes | undefine
   return 'amperes' in limit ? limit.amperes : amperes(limit.watts / voltage);
 }
 
-/** The run that a part of the supply is protected at, and the least that a wire of that part may carry. */
-export interface Protected {
+/** A run and what its wire may carry. */
+export interface Wire {
   readonly run: Run;
   readonly limit: Limit;
 }
 
+/** The wire behind a fuse, up to the next fuse. */
+export interface FusedPart {
+  /** With the fuse. */
+  readonly run: Run;
+  readonly thinnest: Wire;
+}
+
 /** Each part that starts with a fuse; none in a ring, which is fed from both sides. */
-export const thinnestBehind = (bus: Bus, source: LandingIndex): Protected[] =>
-  parts(bus, source).flatMap(({ fused, thinnest }) =>
-    fused && thinnest ? [{ run: fused, limit: thinnest.limit }] : [],
-  );
+export const thinnestBehind = (bus: Bus, source: LandingIndex): FusedPart[] =>
+  parts(bus, source).flatMap(({ fused, thinnest }) => (fused && thinnest ? [{ run: fused, thinnest }] : []));
 
 /** The thinnest wire that no fuse lies before. */
-export const thinnestUnfused = (bus: Bus, source: LandingIndex): Protected | undefined =>
+export const thinnestUnfused = (bus: Bus, source: LandingIndex): Wire | undefined =>
   parts(bus, source).find(({ fused }) => !fused)?.thinnest;
 
 interface Part {
   readonly fused?: Run;
-  thinnest?: Protected;
+  thinnest?: Wire;
 }
 
 /** The part without a fuse first. A fuse counts only at the end of its run that is nearer to the source. */
@@ -54,4 +59,11 @@ function parts(bus: Bus, source: LandingIndex): Part[] {
     if (limit && limit.value < (part.thinnest?.limit.value ?? Number.POSITIVE_INFINITY)) part.thinnest = { run, limit };
   }
   return found;
+}
+
+/** The largest fuse that a fused run may have for the wire behind it; as large as one likes where nothing is known. */
+export function mostBehind(bus: Bus, run: Run): number {
+  const source = bus.landings.find(({ port }) => port?.supplies);
+  const behind = source && thinnestBehind(bus, source.index).find((part) => part.run === run);
+  return behind?.thinnest.limit.value ?? Number.POSITIVE_INFINITY;
 }

@@ -2,6 +2,8 @@
 import type { BusRule } from '../rule.js';
 import { soundSupply, supplyExample, withCare } from './example.js';
 import { soleFeeds } from './feeds.js';
+import { everyLoadGetsEnough } from './supply-drop.js';
+import { thickerFixes } from './thicker.js';
 
 export const supplyCollapse: BusRule = {
   id: 'supply-collapse',
@@ -17,6 +19,7 @@ export const supplyCollapse: BusRule = {
         message: `the devices on bus ${study.bus.name} ask for more than its cable can bring them from ${landing.name}${when}: however far the voltage falls, they would draw more; pull a much thicker cable, or feed them from nearer`,
         place: landing.place,
         at: landing.name,
+        fixes: () => thickerFixes(study, everyLoadGetsEnough),
       });
     }
   },
@@ -27,7 +30,8 @@ export const supplyCollapse: BusRule = {
     mend: `Pull a much thicker cable, feed from nearer, or take a higher voltage that is converted at the device. ${withCare}`,
     bad: supplyExample(['600 ft to board1 : Board', '200 ft to board2 : Board'], {
       conductor: '24 AWG stranded',
-      board: '20 W dc above 19 V below 30 V',
+      board: '5 W dc above 19 V below 30 V',
+      thicker: true,
     }),
     good: supplyExample(soundSupply, { board: '6 W dc above 19 V below 30 V' }),
     sources: ["Ohm's and Kirchhoff's laws: V = (Vs + sqrt(Vs^2 - 4 P R))/2 for one load"],

@@ -1,14 +1,12 @@
 /** A device that gets less voltage than it needs. */
-import type { BusStudy } from '../../figures/study.js';
-import type { Fix } from '../../finding.js';
 import { isUnknown, type Range } from '../../known.js';
-import type { Cable, Landing, Run, SupplyLoad } from '../../network.js';
-import { cableResistance, conductorArea, resistanceOfLength } from '../../physics/conductor.js';
-import { type Feed, type Supply, supplyOf } from '../../physics/supply.js';
-import { formatVolts, type Ohms, type Volts, volts } from '../../quantity.js';
+import type { Landing, SupplyLoad } from '../../network.js';
+import type { Feed, Supply } from '../../physics/supply.js';
+import { formatVolts, type Volts, volts } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { soundSupply, supplyExample, withCare } from './example.js';
 import { soleFeeds } from './feeds.js';
+import { thickerFixes } from './thicker.js';
 
 export const supplyDrop: BusRule = {
   id: 'supply-drop',
@@ -40,7 +38,7 @@ export const supplyDrop: BusRule = {
             place: other.landing.place,
           })),
         ],
-        fixes: () => thickerFixes(study),
+        fixes: () => thickerFixes(study, everyLoadGetsEnough),
       });
     }
   },
@@ -49,7 +47,10 @@ export const supplyDrop: BusRule = {
     why: 'Current makes a voltage along the wire, out and back: V = 2 L I r. What is left at the end of the run is what the device lives on. A device that draws a constant power draws more current the less it gets. At the worst the source is at the lower end of its tolerance and the cable is warm (50 degC where nothing is said of its surroundings).',
     field: 'The last devices of a run restart, relays chatter, and the meter reads enough as long as nothing draws.',
     mend: `Pull a thicker cable, feed from nearer or from both sides, or take a source of its own for the far devices. Measure with everything on. ${withCare}`,
-    bad: supplyExample(['300 ft to board1 : Board', '200 ft to board2 : Board'], { conductor: '20 AWG stranded' }),
+    bad: supplyExample(['300 ft to board1 : Board', '200 ft to board2 : Board'], {
+      conductor: '20 AWG stranded',
+      thicker: true,
+    }),
     good: supplyExample(soundSupply),
     sources: [
       "The device's own documentation, as the catalogue repeats it",
@@ -77,34 +78,7 @@ function shortLoads(supply: Supply, { loads }: Feed): ShortLoad[] {
   return short.sort((left, right) => lack(right) - lack(left));
 }
 
-const lack = ({ least, level }: ShortLoad) => least - level.nominal;
+export const everyLoadGetsEnough = (supply: Supply): boolean =>
+  supply.feeds.every((feed) => !feed.collapses && shortLoads(supply, feed).length === 0);
 
-/** Thicker cables of the store on which every load would get enough, the thinnest of them first. */
-function thickerFixes(study: BusStudy): Fix[] {
-  const { store, bus, shape, temperature } = study;
-  const cables = new Set<Cable>();
-  for (const { cable, runs } of store.buses) {
-    for (const one of [cable, ...runs.map((run) => run.cable)]) if (one) cables.add(one);
-  }
-  const suits = (cable: Cable): boolean => {
-    const changed = { ...bus, runs: bus.runs.map((run) => ({ ...run, cable })) };
-    const resistance = (run: Run) => resistanceOfLength<Ohms>(cableResistance(cable, temperature), run.length);
-    const supply = supplyOf(changed, shape, resistance);
-    return supply.feeds.every((feed) => !feed.collapses && shortLoads(supply, feed).length === 0);
-  };
-  const area = (cable: Cable): number => conductorArea(cable) ?? 0;
-  return [...cables]
-    .filter((cable) => bus.runs.some((run) => !run.spare && area(run.cable ?? cable) < area(cable)) && suits(cable))
-    .sort((left, right) => area(left) - area(right))
-    .slice(0, 2)
-    .map(({ name }) => ({
-      title: `Pull bus ${bus.name} on ${name}, on which every device gets enough`,
-      safe: false,
-      edits: [
-        { kind: 'set-bus-cable', bus: bus.index, cable: name },
-        ...bus.runs
-          .filter(({ cablePlace }) => cablePlace)
-          .map(({ index }) => ({ kind: 'set-run-cable' as const, bus: bus.index, run: index })),
-      ],
-    }));
-}
+const lack = ({ least, level }: ShortLoad) => least - level.nominal;

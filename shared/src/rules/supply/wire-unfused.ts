@@ -1,8 +1,13 @@
 /** Wire that a strong source feeds without a fuse. */
+import type { BusStudy } from '../../figures/study.js';
+import type { Fix } from '../../finding.js';
+import { isUnknown } from '../../known.js';
+import type { Landing } from '../../network.js';
 import { formatAmperes } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { soundSupply, supplyExample, withCare } from './example.js';
 import { describedAt, soleFeeds } from './feeds.js';
+import { fuseFixes } from './fuse-sizes.js';
 import { drawnLimit, thinnestUnfused } from './protection.js';
 
 export const wireUnfused: BusRule = {
@@ -24,6 +29,7 @@ export const wireUnfused: BusRule = {
         place: run.place,
         at: bus.landings[run.to ?? run.from]!.name,
         related: [describedAt(landing, source)],
+        fixes: () => firstRunFixes(study, landing, limit.value),
       });
     }
   },
@@ -43,3 +49,12 @@ export const wireUnfused: BusRule = {
     since: '0.1.0',
   },
 };
+
+/** A fuse where the wire starts, when one run alone leaves the source. */
+function firstRunFixes({ bus, supply }: BusStudy, source: Landing, most: number): Fix[] {
+  const [first, second] = bus.runs.filter(
+    ({ from, to, spare }) => !spare && (from === source.index || to === source.index),
+  );
+  if (!first || second || first.from !== source.index || isUnknown(supply)) return [];
+  return fuseFixes(bus, first, supply, most);
+}
