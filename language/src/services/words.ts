@@ -1,5 +1,13 @@
 /** Short texts of hovers and lenses, and how the text of a user goes into Markdown. */
-import { type BusStudy, endsText, formatOhms, type Landing, loopSummary, supplySummary } from '@fieldpair/shared';
+import {
+  type BusStudy,
+  endsText,
+  formatFarads,
+  formatOhms,
+  type Landing,
+  loopSummary,
+  supplySummary,
+} from '@fieldpair/shared';
 
 export function summaryText(study: BusStudy): string {
   const count = study.bus.landings.length;
@@ -10,7 +18,10 @@ export function summaryText(study: BusStudy): string {
 export function terminationText({ terminations }: Landing): string | undefined {
   if (!terminations.length) return undefined;
   return terminations
-    .map(({ means, resistance }) => `${formatOhms(resistance)} by ${means === 'fixed' ? 'its fixed resistor' : means}`)
+    .map(({ means, resistance, capacitance }) => {
+      const series = capacitance === undefined ? '' : ` with ${formatFarads(capacitance)} in series`;
+      return `${formatOhms(resistance)}${series} by ${means === 'fixed' ? 'its fixed resistor' : means}`;
+    })
     .join(', ');
 }
 

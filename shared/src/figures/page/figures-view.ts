@@ -29,6 +29,6 @@ export const shown = <T extends object | number>(figure: Known<T>, text: (known:
 
 export const delayColumn: LandingColumn = {
   title: 'delay',
-  meaning: 'what the wave takes from where the distance counts',
+  meaning: 'what the wave takes along that distance',
   cell: (study, { index }) => shown(study.delay[index]!, secondsText),
 };

@@ -44,13 +44,13 @@ function bitFacts(study: BusStudy): Fact[] {
   if (isUnknown(bitTime)) return [['bit time', secondsText(bitTime)]];
   const share = `${formatNumber(samplePointOf(bus) * 100, 1)} %${bus.samplePoint ? '' : ', as is usual'}`;
   const bit: Fact = ['bit time', `${formatSeconds(bitTime)}, sampled at ${share}`];
-  if (isUnknown(found)) return [bit, ['way there and back', `unknown: ${found.unknown}`]];
+  if (isUnknown(found)) return [bit, ['slowest answer', `unknown: ${found.unknown}`]];
   if (!found) return [bit];
   const { from, to, time, slack } = found;
   const loops = [from, to].map((landing) => formatSeconds(loopDelayOf(landing)));
   const assumed = [from, to].some(({ port }) => port?.delay === undefined) ? ', the most where unsaid' : '';
-  const text = `${formatSeconds(time)} from ${from.name} to ${to.name} and back (transceivers ${loops.join(' and ')}${assumed}); ${formatSeconds(slack)} left`;
-  return [bit, ['way there and back', text]];
+  const text = `from ${from.name} to ${to.name} and back in ${formatSeconds(time)} (transceivers ${loops.join(' and ')}${assumed}), ${formatSeconds(slack)} before the sample`;
+  return [bit, ['slowest answer', text]];
 }
 
 function nodesText({ bus }: BusStudy): string {
