@@ -99,7 +99,11 @@ scenario('saves the picture', async (workbench) => {
   await input.waitFor();
   const target = join(stores, 'kept.svg');
   await input.fill(target);
-  await workbench.page.locator('.quick-input-widget .monaco-button', { hasText: 'OK' }).click();
+  // The dialog takes the path in pieces, and no answer while it looks at one.
+  for (let tries = 0; tries < 10 && (await input.isVisible()); tries++) {
+    await input.press('Enter');
+    await workbench.page.waitForTimeout(500);
+  }
   for (let waited = 0; waited < 100 && !existsSync(target); waited++) await workbench.page.waitForTimeout(100);
   assert.match(readFileSync(target, 'utf8'), /^<svg [^>]*>.*waves, bus cases.*<\/svg>\n$/s);
 });

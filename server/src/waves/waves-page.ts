@@ -121,8 +121,8 @@ function cursorOf(plot: WavePlot, { cursor }: DrawnPlot): { cursor?: WavesCursor
 function tableOf(written: Waves, changed: Waves | undefined): WavesTable {
   const reads = {
     sure: 'sure',
-    'sure unless all tolerances add up': 'doubtful',
-    'may be misread': 'lost',
+    typically: 'doubtful',
+    'not sure': 'lost',
     'cut off': 'lost',
   } as const;
   const changedRow = (name: string) => {

@@ -11,18 +11,25 @@ import type { LandingWave, Waves } from './waves.js';
 export const hasWaves = ({ kind }: Bus): boolean => kind !== undefined && (rs485Kinds.has(kind) || kind === 'can');
 
 /** How surely what is driven is read at a landing. */
-export type WaveVerdict = 'sure' | 'sure unless all tolerances add up' | 'may be misread' | 'cut off';
+export type WaveVerdict =
+  /** At the worst of all tolerances too. */
+  | 'sure'
+  /** With values as stated, not at the worst of all tolerances. */
+  | 'typically'
+  | 'not sure'
+  | 'cut off';
 
 export function verdictOf({ cutOff, margin }: LandingWave): WaveVerdict {
   if (cutOff) return 'cut off';
-  if (margin.nominal < 0) return 'may be misread';
-  return margin.low < 0 ? 'sure unless all tolerances add up' : 'sure';
+  if (margin.nominal < 0) return 'not sure';
+  return margin.low < 0 ? 'typically' : 'sure';
 }
 
 export const waveColumns = ['landing', 'read', 'margin', 'opening', 'level', 'overshoot', 'settles', 'delay'] as const;
 
 /** What the columns mean, for a person who sees the table for the first time. */
 export const waveColumnsExplained =
+  'Read: sure at the worst of all tolerances; typically with values as stated, not at the worst; not sure even so. ' +
   'Margin: the least by which the level is beyond the threshold when the receiver looks, over every pattern of bits. ' +
   'Opening: the share of the bit in which the level is beyond it. Settles: until within 5 % of where it ends. ' +
   'Delay and settling count from the edge of the driver.';
@@ -66,8 +73,8 @@ export function waveSummary(waves: Waves): string {
   const least = low === nominal ? formatVolts(nominal) : `${formatVolts(nominal)} (${formatVolts(low)} at worst)`;
   const read = (verdict: WaveVerdict) =>
     waves.landings.filter((one) => verdictOf(one) === verdict).map(({ name }) => name);
-  const misread = read('may be misread');
-  const doubtful = read('sure unless all tolerances add up');
+  const misread = read('not sure');
+  const doubtful = read('typically');
   const verdict = misread.length
     ? `Bits may be misread at ${listed(misread)}.`
     : doubtful.length
