@@ -31,17 +31,20 @@ export interface StartOptions {
   readonly prepare?: (client: MessageConnection) => void;
 }
 
+const source = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
 /** Bundles the server as it is shipped, starts it and opens a folder. */
 export async function startServer(options: StartOptions): Promise<RunningServer> {
   const { folder, initializationOptions = {}, settings = () => ({}), prepare } = options;
   const place = mkdtempSync(join(tmpdir(), 'fieldpair-bundle-'));
   const bundle = join(place, 'server.cjs');
   await build({
-    entryPoints: [fileURLToPath(new URL('../../main.ts', import.meta.url))],
+    entryPoints: { server: source('../../main.ts'), 'wave-worker': source('../../waves/wave-worker.ts') },
     bundle: true,
     platform: 'node',
     format: 'cjs',
-    outfile: bundle,
+    outdir: place,
+    outExtension: { '.js': '.cjs' },
     logLevel: 'error',
   });
   const process_ = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });

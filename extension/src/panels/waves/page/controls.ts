@@ -48,13 +48,13 @@ export function controls(choose: (choices: WaveChoices) => void): Controls {
   const driver = make('select', { onchange: () => change({ driver: driver.value }) });
   const rate = make('input', {
     type: 'text',
-    size: 12,
+    size: 11,
     spellcheck: false,
     onchange: () => change({ rate: written(rate.value) }),
   });
   const edge = make('input', {
     type: 'text',
-    size: 12,
+    size: 11,
     spellcheck: false,
     onchange: () => change({ edge: written(edge.value) }),
   });

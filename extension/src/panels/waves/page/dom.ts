@@ -32,6 +32,8 @@ export function setOptions(list: HTMLSelectElement, options: readonly Option[], 
     list.replaceChildren(...options.map(({ value, text }) => make('option', { value }, text)));
   }
   list.value = chosen;
+  // A long one is cut off in the closed list.
+  list.title = list.selectedOptions[0]?.text ?? '';
 }
 
 const svgSpace = 'http://www.w3.org/2000/svg';
