@@ -7,6 +7,7 @@
 import { commands, type ExtensionContext } from 'vscode';
 import { Client } from './client.js';
 import { checkWorkspace } from './features/check-workspace.js';
+import { drawing } from './features/drawing.js';
 import { figures } from './features/figures.js';
 import { fixAll } from './features/fix-all.js';
 import { log } from './features/log.js';
@@ -14,7 +15,7 @@ import { restart } from './features/restart.js';
 import { status } from './features/status.js';
 import { waves } from './features/waves.js';
 
-const features = [status, checkWorkspace, fixAll, figures, waves, restart, log];
+const features = [status, checkWorkspace, fixAll, drawing, figures, waves, restart, log];
 
 export async function activate(context: ExtensionContext): Promise<void> {
   const client = new Client(context);

@@ -6,6 +6,7 @@
  */
 export type { NameKind, NameUse, SourceText } from './build/source.js';
 export { nameText, nearest } from './build/suggest.js';
+export { type Move, moveLanding } from './edit/move-landing.js';
 export { applyChanges, type SafeFix, safeFixes } from './edit/safe-fixes.js';
 export type { TextChange } from './edit/text-change.js';
 export { textChangesFor } from './edit/text-changes.js';

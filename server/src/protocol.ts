@@ -9,14 +9,14 @@
  *   window, and registers `workspace/didChangeConfiguration` for that section to hear of changes.
  * - The client tells of changed `.pair` files by `workspace/didChangeWatchedFiles`; the server registers no watchers.
  * - `fix all` is the code action kind `FixAllKind`, so that editors can also run it on saving.
- * - A code lens that opens the figures carries the command `ShowFiguresCommand` with `[uri, position]`, one that opens
- *   the waveforms `ShowWavesCommand` with the same.
+ * - A code lens that opens the figures carries the command `ShowFiguresCommand` with `[uri, position]`; one that opens
+ *   the waveforms `ShowWavesCommand` and one that opens the drawing `DrawStoreCommand` with the same.
  */
+import type { Drawing, DrawingParams, LandingMove, MoveLandingParams } from './protocol/drawing.js';
+import type { Position } from './protocol/places.js';
 
-export interface Position {
-  readonly line: number;
-  readonly character: number;
-}
+export type { Drawing, DrawingParams, DrawingPart, LandingMove, MoveLandingParams } from './protocol/drawing.js';
+export type { Location, Position, Range } from './protocol/places.js';
 
 /** Requests from client to server. */
 export interface ServerRequests {
@@ -29,6 +29,10 @@ export interface ServerRequests {
   'fieldpair/waves': { params: WavesParams; result: WavesPage | null };
   /** The same as a file to be kept. */
   'fieldpair/wavesFile': { params: WavesFileParams; result: WavesFile | null };
+  /** The drawing of a file's store; null when it has none. */
+  'fieldpair/drawing': { params: DrawingParams; result: Drawing | null };
+  /** The edits that move a landing to another place of its bus, or one line that says why there are none. */
+  'fieldpair/moveLanding': { params: MoveLandingParams; result: LandingMove };
   /** Checks every `.pair` file of the workspace, open or not. */
   'fieldpair/checkWorkspace': { params: undefined; result: WorkspaceCheck };
 }
@@ -196,6 +200,7 @@ export type FixAllKind = 'source.fixAll.fieldpair';
 export type ShowFiguresCommand = 'fieldpair.showFigures';
 
 export type ShowWavesCommand = 'fieldpair.showWaves';
+export type DrawStoreCommand = 'fieldpair.drawStore';
 
 /** The section `fieldpair` of the settings. */
 export interface Settings {

@@ -108,6 +108,7 @@ class OpenPanel<ToPage, FromPage> implements Panel<ToPage, FromPage> {
   readonly #parts: Disposable;
   readonly #latest: Latest;
   #source: Uri;
+  #isOpen = true;
 
   readonly onMessage = this.#onMessage.event;
 
@@ -116,6 +117,8 @@ class OpenPanel<ToPage, FromPage> implements Panel<ToPage, FromPage> {
     this.#webview = webview;
     this.#source = source;
     const pages = Uri.joinPath(client.extensionUri, 'dist', 'pages');
+    const icon = (theme: string) => Uri.joinPath(client.extensionUri, 'icons', `pair-file-${theme}.svg`);
+    webview.iconPath = { light: icon('light'), dark: icon('dark') };
     webview.webview.options = { enableScripts: true, localResourceRoots: [pages] };
     const keeper = kind.attend(this);
     this.#latest = new Latest(async () => {
@@ -179,6 +182,7 @@ class OpenPanel<ToPage, FromPage> implements Panel<ToPage, FromPage> {
   }
 
   dispose(): void {
+    this.#isOpen = false;
     this.#parts.dispose();
     this.#webview.dispose();
   }
@@ -198,8 +202,8 @@ class OpenPanel<ToPage, FromPage> implements Panel<ToPage, FromPage> {
   }
 
   #send(message: ToAnyPage<ToPage>): void {
-    // A page that is hidden or going gets nothing; it asks for everything when it is there again.
-    void this.#webview.webview.postMessage(message);
+    // An answer may come after the panel was closed. A page that is hidden gets nothing and asks when it is seen again.
+    if (this.#isOpen) void this.#webview.webview.postMessage(message);
   }
 }
 

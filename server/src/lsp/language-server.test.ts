@@ -168,6 +168,7 @@ describe('the language server over stdio', () => {
       textDocument,
     });
     expect(lenses.map(({ command }) => command.title)).toEqual([
+      'Draw this store',
       '150 ft · 3 landings · ends at head and caseB',
       'Waveforms',
     ]);

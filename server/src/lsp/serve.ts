@@ -14,6 +14,7 @@ import type {
 import { WaveRunner } from '../waves/wave-runner.js';
 import { Checker } from './checker.js';
 import { disk, fileOf } from './disk.js';
+import { serveDrawing } from './drawing.js';
 import { readSettings } from './settings.js';
 import { Texts } from './texts.js';
 import { serveWaves } from './waves.js';
@@ -85,6 +86,7 @@ export function serve(connection: Connection, waveWorker: string): void {
     }
   });
   serveWaves(connection, desk, new WaveRunner(waveWorker));
+  serveDrawing(connection, desk, failed);
   connection.onRequest('fieldpair/checkWorkspace' satisfies keyof ServerRequests, async (): Promise<WorkspaceCheck> => {
     await texts.readWorkspace().catch(failed);
     await checker.settled();

@@ -2,7 +2,7 @@
 import type { BusStudy } from '../figures/study.js';
 import type { Bus, LandingIndex, Run } from '../network.js';
 import { metres, metresPerFoot } from '../quantity.js';
-import { type BusMarks, signs, signsWidth, told } from './marks.js';
+import { type BusMarks, signs, signsWidth } from './marks.js';
 import { cardsPerRow, evenly, type Page, type Placing, toScale } from './rows.js';
 import type { Part, Shape } from './scene.js';
 import { line, text } from './shapes.js';
@@ -45,6 +45,8 @@ export const margin = 20;
 const turningRoom = 22;
 /** Cards are as wide as the names of the bus ask for, within these. */
 const pitches = { least: 126, most: 178 } as const;
+/** So much wider may they become to fill a row. */
+const spareWidth = 40;
 
 export function drawBus(
   study: BusStudy,
@@ -56,7 +58,7 @@ export function drawBus(
   const { bus } = study;
   const group = keyOf(`bus ${bus.name}`);
   const edges = { left: margin, right: options.width - margin };
-  const page: Page = { left: edges.left + turningRoom, right: edges.right - turningRoom, pitch: pitchOf(bus) };
+  const page = pageOf(bus, edges.left + turningRoom, edges.right - turningRoom);
   const strands = strandsOf(bus, study.shape, cardsPerRow(page));
   const isLaden = ({ landing, again }: Stop) =>
     landing !== undefined &&
@@ -92,14 +94,19 @@ export function drawBus(
   return { parts, bottom };
 }
 
-/** Wide enough for the longest name and the longest device in one line, as far as that goes. */
-function pitchOf(bus: Bus): number {
+/**
+ * Cards wide enough for the longest name and the longest device in one line, as far as that goes, and so wide that full
+ * rows fill the page.
+ */
+function pageOf(bus: Bus, left: number, right: number): Page {
   let widest = 0;
   for (const landing of bus.landings) {
     const name = textWidth(landing.name.slice(0, 40), 12, true) + 18;
     widest = Math.max(widest, name, textWidth(deviceText(landing).slice(0, 40), 10));
   }
-  return Math.min(pitches.most, Math.max(pitches.least, Math.ceil(widest) + 30));
+  const asked = Math.min(pitches.most, Math.max(pitches.least, Math.ceil(widest) + 30));
+  const filling = Math.floor((right - left) / cardsPerRow({ left, right, pitch: asked }));
+  return { left, right, pitch: Math.min(filling, asked + spareWidth) };
 }
 
 /** A, B … Z, AA … for the landings that are shown again, in the order in which that happens. */
@@ -149,7 +156,8 @@ function drawHeading(
   const part: Part = {
     key: group,
     kind: 'bus',
-    name: [`bus ${bus.name}`, ...(bus.label === undefined ? [] : [bus.label]), ...facts, ...told(marks.bus)].join(', '),
+    name: [`bus ${bus.name}`, ...(bus.label === undefined ? [] : [bus.label]), ...facts].join(', '),
+    findings: marks.bus,
     group,
     place: bus.place,
     covers: [bus.place],
@@ -175,14 +183,15 @@ function scaleBar({ bus, lengthText }: BusStudy, right: number, y: number, pixel
 }
 
 function drawSpare({ study, marks, page, group, keyOf }: BusContext, run: Run, y: number): Part {
-  const findings = marks.runs.get(run.index);
+  const findings = marks.runs.get(run.index) ?? [];
   const name = runName(study, run);
   const room = signsWidth(findings);
   const [shown = ''] = fitted(name, page.right - page.left - 80 - room, 10.5, 1).lines;
   return {
     key: keyOf(`${group} ${name}`),
     kind: 'spare',
-    name: [name, ...told(findings)].join('; '),
+    name,
+    findings,
     group,
     place: run.lengthPlace,
     covers: [run.place],

@@ -202,10 +202,10 @@ describe('a drawing', () => {
     const a = built.landing('a');
     const run = built.bus.runs[0]!;
     const scene = drawn(built, {}, [finding(a.visits[0]!.place, 'error'), finding(run.place, 'warning')]);
-    const nameOf = (kind: string, start: string) =>
-      scene.parts.find((part) => part.kind === kind && part.name.startsWith(start))?.name;
-    expect(nameOf('landing', 'a,')).toMatch(/error: error here$/);
-    expect(nameOf('run', 'run from head to a')).toMatch(/warning: warning here$/);
+    const marked = scene.parts.flatMap(({ name: told, findings }) =>
+      findings.map(({ message }) => `${told.split(',')[0]}: ${message}`),
+    );
+    expect(marked).toEqual(['run from head to a: warning here', 'a: error here']);
   });
 
   it('draws the same bytes each time', () => {

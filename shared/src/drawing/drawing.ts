@@ -8,7 +8,7 @@ import type { Finding } from '../finding.js';
 import type { Store } from '../network.js';
 import { type DrawingOptions, drawBus, margin } from './bus-drawing.js';
 import { describeBus } from './describe.js';
-import { marksOf, signs, signsWidth, told } from './marks.js';
+import { marksOf, signs, signsWidth } from './marks.js';
 import { drawNetwork } from './network-drawing.js';
 import type { Part, Scene } from './scene.js';
 import { text } from './shapes.js';
@@ -33,19 +33,12 @@ export function drawStore(
   const marks = marksOf(store, findings);
   const keyOf = uniqueKeys();
   const parts: Part[] = [];
-  const title = titleOf(
-    store,
-    told(marks.store),
-    signs(marks.store, margin + 22, 24),
-    signsWidth(marks.store),
-    width,
-    keyOf,
-  );
+  const title = titleOf(store, marks.store, width, keyOf);
   parts.push(title);
   let bottom = 52;
   if (studies.length === store.buses.length) {
     for (const [index, network] of store.networks.entries()) {
-      const drawn = drawNetwork(store, network, marks.network.get(index), bottom, width, keyOf);
+      const drawn = drawNetwork(store, network, marks.network.get(index) ?? [], bottom, width, keyOf);
       parts.push(...drawn.parts);
       bottom = drawn.bottom + 22;
     }
@@ -66,28 +59,22 @@ export function drawStore(
   };
 }
 
-function titleOf(
-  store: Store,
-  findings: readonly string[],
-  shown: Part['shapes'],
-  room: number,
-  width: number,
-  keyOf: (wanted: string) => string,
-): Part {
+function titleOf(store: Store, findings: readonly Finding[], width: number, keyOf: (wanted: string) => string): Part {
+  const room = signsWidth(findings);
   const left = margin + 22 + (room ? room + 8 : 0);
   const [name = ''] = fitted(store.name, width * 0.45, 19, 1, true).lines;
   const beside = left + textWidth(name, 19, true) + 14;
-  const shapes = [...shown, text('title', left, 31, name, { size: 19, bold: true })];
+  const shapes = [...signs(findings, margin + 22, 24), text('title', left, 31, name, { size: 19, bold: true })];
   if (store.label !== undefined) {
     const [label = ''] = fitted(store.label, width - margin - beside, 14, 1).lines;
     shapes.push(text('quiet', beside, 31, label, { size: 14 }));
   }
   const key = keyOf(`store ${store.name}`);
-  const said = [`store ${store.name}`, ...(store.label === undefined ? [] : [store.label])].join(', ');
   return {
     key,
     kind: 'store',
-    name: [said, ...findings].join('; '),
+    name: [`store ${store.name}`, ...(store.label === undefined ? [] : [store.label])].join(', '),
+    findings,
     group: key,
     place: store.place,
     covers: [store.place],

@@ -16,5 +16,5 @@ export {
   textBox,
 } from './scene.js';
 export { type Colours, drawingStyle, pageColours, printColours } from './style.js';
-export { partSvg, sceneSvg } from './svg.js';
+export { sceneSvg, shapesSvg } from './svg.js';
 export { textWidth } from './text.js';

@@ -3,7 +3,7 @@
 import type { Bus, Landing } from '../network.js';
 import { formatOhms } from '../quantity.js';
 import type { BusContext } from './bus-drawing.js';
-import { signs, signsWidth, told } from './marks.js';
+import { signs, signsWidth } from './marks.js';
 import { isShielded, shieldReach } from './run-line.js';
 import type { Part, Shape } from './scene.js';
 import { circle, line, polyline, text } from './shapes.js';
@@ -53,7 +53,7 @@ function stopPart({ study, marks, group, keyOf }: BusContext, { stop }: Draft): 
   if (!landing) {
     const name = `nowhere: ${stop.run ? runName(study, stop.run) : ''}`;
     const place = stop.run?.place ?? bus.place;
-    return { key: keyOf(`${group} ${name}`), kind: 'again', name, group, place, covers: [] };
+    return { key: keyOf(`${group} ${name}`), kind: 'again', name, findings: [], group, place, covers: [] };
   }
   if (stop.again) {
     const visit = landing.visits.find(
@@ -61,7 +61,7 @@ function stopPart({ study, marks, group, keyOf }: BusContext, { stop }: Draft): 
     );
     const place = (visit ?? landing.visits.at(-1))?.referencePlace ?? landing.place;
     const name = `${landing.name} again`;
-    return { key: keyOf(`${group} ${name}`), kind: 'again', name, group, place, covers: [] };
+    return { key: keyOf(`${group} ${name}`), kind: 'again', name, findings: [], group, place, covers: [] };
   }
   return landingPart({ study, marks, group, keyOf }, landing);
 }
@@ -73,7 +73,8 @@ function landingPart(
   return {
     key: keyOf(`${group} at ${landing.name}`),
     kind: 'landing',
-    name: [landingName(study, landing), ...told(marks.landings.get(landing.index))].join('; '),
+    name: landingName(study, landing),
+    findings: marks.landings.get(landing.index) ?? [],
     group,
     place: landing.visits[0]?.referencePlace ?? landing.place,
     covers: landing.visits.map(({ place }) => place),
@@ -110,13 +111,14 @@ function drawSides(context: BusContext, draft: Draft, row: RowHeights, shapes: S
       own.push(text('value', x + 6, symbol - 11 - (label.length - 1 - index) * 12, shown, { size: sideSize }));
     }
     if (bias) {
-      const findings = marks.biases.get(bias.index);
+      const findings = marks.biases.get(bias.index) ?? [];
       const name = `bias at ${nameOf(study.bus, bias.bias.landing)}, ${label.slice(1).join(' ')}`;
       own.push(...signs(findings, x - 2 - signsWidth(findings), symbol));
       parts.push({
         key: keyOf(`${group} ${name}`),
         kind: 'bias',
-        name: [name, ...told(findings)].join('; '),
+        name,
+        findings,
         group,
         place: bias.bias.place,
         covers: [bias.bias.place],
@@ -134,13 +136,14 @@ function drawSides(context: BusContext, draft: Draft, row: RowHeights, shapes: S
 function earthsOf({ study, marks, group, keyOf }: BusContext, landing: Landing, x: number, y: number): Part[] {
   const here = [...study.bus.earths.entries()].filter(([, earth]) => earth.landing === landing.index);
   return here.map(([index, { place }], position) => {
-    const findings = marks.earths.get(index);
+    const findings = marks.earths.get(index) ?? [];
     const name = `shield earthed at ${landing.name}`;
     const left = x - 15 - position * 18;
     return {
       key: keyOf(`${group} ${name}`),
       kind: 'earth',
-      name: [name, ...told(findings)].join('; '),
+      name,
+      findings,
       group,
       place,
       covers: [place],
@@ -157,7 +160,7 @@ export function drawHanging(context: BusContext, draft: Draft, row: RowHeights):
     const x = draft.hanging[index] ?? draft.x;
     const card = draft.hangingCards[index];
     if (!card) return [];
-    const findings = marks.runs.get(run.index);
+    const findings = marks.runs.get(run.index) ?? [];
     const room = page.pitch / 2 - 14 - signsWidth(findings);
     const [label = ''] = fitted(runLabel(study, run).join(', '), room, 10.5, 1).lines;
     const look = run.cable === bus.cable ? 'line' : 'line other';
@@ -177,7 +180,8 @@ export function drawHanging(context: BusContext, draft: Draft, row: RowHeights):
       {
         key: keyOf(`${group} ${name}`),
         kind: 'run',
-        name: [name, ...told(findings)].join('; '),
+        name,
+        findings,
         group,
         place: run.lengthPlace,
         covers: [run.place],
@@ -194,6 +198,7 @@ export function drawHanging(context: BusContext, draft: Draft, row: RowHeights):
         key: keyOf(`${group} ${again}`),
         kind: 'again',
         name: again,
+        findings: [],
         group,
         place: run.place,
         covers: [],

@@ -132,7 +132,3 @@ const outlines: Readonly<Record<Severity, (x: number, y: number) => Shape>> = {
   warning: (x, y) => path('sign warning', `M${x} ${y - 7.5}L${x + 8} ${y + 6.5}L${x - 8} ${y + 6.5}Z`),
   info: (x, y) => circle('sign info', x, y, 7),
 };
-
-/** The findings in words, for names: `error: …`. */
-export const told = (findings: readonly Finding[] | undefined): string[] =>
-  (findings ?? []).map(({ severity, message }) => `${severity}: ${message}`);

@@ -3,7 +3,7 @@ import type { Finding } from '../finding.js';
 import type { HostNetwork, Store } from '../network.js';
 import { type Drawn, margin } from './bus-drawing.js';
 import { unitCard } from './card.js';
-import { signs, told } from './marks.js';
+import { signs } from './marks.js';
 import type { Part, Shape } from './scene.js';
 import { circle, line, path, text } from './shapes.js';
 import { fitted, textWidth } from './text.js';
@@ -13,7 +13,7 @@ const pitch = 150;
 export function drawNetwork(
   store: Store,
   network: HostNetwork,
-  findings: readonly Finding[] | undefined,
+  findings: readonly Finding[],
   top: number,
   width: number,
   keyOf: (wanted: string) => string,
@@ -51,7 +51,8 @@ export function drawNetwork(
   const part: Part = {
     key,
     kind: 'network',
-    name: [`host network ${network.name}: ${names.join(', ')}`, ...told(findings)].join('; '),
+    name: `host network ${network.name}: ${names.join(', ')}`,
+    findings,
     group: key,
     place: network.place,
     covers: [network.place, ...network.members.map(({ place }) => place)],

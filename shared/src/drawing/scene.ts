@@ -5,6 +5,7 @@
  * can point at, and has a key that stays the same while the text around it changes.
  */
 import type { Place } from '../catalogue.js';
+import type { Finding } from '../finding.js';
 
 export interface Box {
   readonly x: number;
@@ -37,8 +38,10 @@ export type PartKind = 'store' | 'network' | 'bus' | 'landing' | 'again' | 'run'
 export interface Part {
   readonly key: string;
   readonly kind: PartKind;
-  /** What a screen reader says, and what a pointer that rests on it shows: everything, unshortened. */
+  /** What it is, unshortened: for those who hear the drawing, and for whatever a label had to leave out. */
   readonly name: string;
+  /** What is wrong at it; the signs in its shapes count these. */
+  readonly findings: readonly Finding[];
   /** The part of the bus or network that it belongs to; its own key for that part itself. */
   readonly group: string;
   /** Where it is written: where to go, and the stretches of text that are about it. */

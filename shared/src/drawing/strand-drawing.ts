@@ -3,7 +3,7 @@ import type { Landing } from '../network.js';
 import type { BusContext, Drawn } from './bus-drawing.js';
 import { againCard, type Card, landingCard, nowhereCard } from './card.js';
 import { drawHanging, drawStop, hangingNotes } from './landing-drawing.js';
-import { signs, told } from './marks.js';
+import { signs } from './marks.js';
 import type { PlacedStop } from './rows.js';
 import { type RunLabel, runLabelOf } from './run-label.js';
 import { type Course, isShielded, runLine, type Spot, shieldOf } from './run-line.js';
@@ -121,9 +121,11 @@ function drawRun(context: BusContext, before: Draft, draft: Draft, course: Cours
   const { study, marks, group, keyOf } = context;
   const { bus } = study;
   const run = draft.stop.run!;
-  const from: Spot = { x: before.x + openingOf(before), row: before.row };
-  const to: Spot = { x: draft.x - openingOf(draft), row: draft.row };
-  const findings = marks.runs.get(run.index);
+  // The two strokes of another cable would show inside the dots.
+  const least = run.cable === bus.cable ? 0 : 4;
+  const from: Spot = { x: before.x + Math.max(least, openingOf(before)), row: before.row };
+  const to: Spot = { x: draft.x - Math.max(least, openingOf(draft)), row: draft.row };
+  const findings = marks.runs.get(run.index) ?? [];
   const shapes: Shape[] = [];
   if (isShielded(run)) {
     const cut = (stop: Stop) => stop.landing === undefined || bus.landings[stop.landing]?.shield === 'open';
@@ -135,7 +137,8 @@ function drawRun(context: BusContext, before: Draft, draft: Draft, course: Cours
   return {
     key: keyOf(`${group} ${name}`),
     kind: 'run',
-    name: [name, ...told(findings)].join('; '),
+    name,
+    findings,
     group,
     place: run.lengthPlace,
     covers: [run.place],

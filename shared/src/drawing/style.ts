@@ -48,7 +48,7 @@ export function drawingStyle({ ink, paper, quiet, rule, error, warning, info }: 
     `.thin,.crossing{stroke:${ink};stroke-width:1.3}`,
     `.shield,.shield-lead{stroke:${quiet};stroke-width:1;stroke-dasharray:4 3;stroke-linecap:butt}`,
     '.shield-lead{stroke-dasharray:none}',
-    `.earth,.plate-stroke{stroke:${ink};stroke-width:1.8}`,
+    `.earth-bar,.plate-stroke{stroke:${ink};stroke-width:1.8}`,
     `.spare{stroke:${ink};stroke-width:2.2;stroke-dasharray:.1 6}`,
     `.resistor,.amplifier{stroke:${ink};stroke-width:1.6;fill:${paper}}`,
     `.clear{fill:${paper}}`,

@@ -3,14 +3,13 @@ import type { Part, Scene, Shape } from './scene.js';
 import { type Colours, drawingStyle } from './style.js';
 
 /** Text as XML takes it, in content and in attributes; what XML has no place for is gone already (`visible`). */
-export const escaped = (text: string): string =>
-  text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
+const escaped = (text: string): string => text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
 
 /** A title may be long, and holds whatever the text of the file does. */
 const unwritable = /[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu;
 const written = (text: string): string => escaped(text.replace(unwritable, '\uFFFD'));
 
-export function shapeSvg(shape: Shape): string {
+function shapeSvg(shape: Shape): string {
   switch (shape.shape) {
     case 'path':
       return `<path class="${shape.look}" d="${shape.d}"/>`;
@@ -29,9 +28,13 @@ export function shapeSvg(shape: Shape): string {
   }
 }
 
-/** One part as a group, with its whole name as its title. */
-export const partSvg = ({ key, kind, name, shapes }: Part): string =>
-  `<g class="part ${kind}" data-key="${written(key)}"><title>${written(name)}</title>${shapes.map(shapeSvg).join('')}</g>`;
+/** One part as a group, with all that is to be said of it as its title. */
+function partSvg({ kind, name, findings, shapes }: Part): string {
+  const told = [name, ...findings.map(({ severity, message }) => `${severity}: ${message}`)];
+  return `<g class="${kind}"><title>${written(told.join('\n'))}</title>${shapesSvg(shapes)}</g>`;
+}
+
+export const shapesSvg = (shapes: readonly Shape[]): string => shapes.map(shapeSvg).join('');
 
 /** A document of its own. */
 export function sceneSvg(scene: Scene, colours: Colours): string {

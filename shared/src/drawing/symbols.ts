@@ -68,9 +68,9 @@ export function biasSymbol(x: number, y: number): Shape[] {
 export function earthSymbol(x: number, y: number): Shape[] {
   return [
     line('shield-lead', x, y, x, y + 8),
-    line('earth', x - 7, y + 8, x + 7, y + 8),
-    line('earth', x - 4.5, y + 11.5, x + 4.5, y + 11.5),
-    line('earth', x - 2, y + 15, x + 2, y + 15),
+    line('earth-bar', x - 7, y + 8, x + 7, y + 8),
+    line('earth-bar', x - 4.5, y + 11.5, x + 4.5, y + 11.5),
+    line('earth-bar', x - 2, y + 15, x + 2, y + 15),
   ];
 }
 
