@@ -152,7 +152,7 @@ function statementOf(tokens: readonly string[]): string | undefined {
   if (before === 'above' || before === 'below') {
     return tokens.findLast((token) => token === 'reads' || token === 'draws') === 'reads' ? 'reads' : 'supplies';
   }
-  if (before === 'through') return 'bridged';
+  if (before === 'through') return tokens.at(-3) === 'shield' ? undefined : 'bridged';
   for (let at = tokens.length - 2; at >= 0 && tokens.length - at < 14; at--) {
     const token = tokens[at] as string;
     if (unitsByWord.has(token) || withoutUnit.has(token) || token === 'speaks') {
