@@ -23,13 +23,13 @@ function blockHtml(block: Block, packet: Packet, heading: 'h2' | 'h3'): string {
     case 'steps':
       return list('ol class="steps"', block.steps);
     case 'contents':
-      return `<ol id="contents">${packet.sheets.map((sheet) => `<li><a href="#${sheet.id}">${escaped(sheetName(sheet))}</a></li>`).join('')}</ol>`;
+      return `<${heading} class="part">Contents</${heading}><ol id="contents">${packet.sheets.map((sheet) => `<li><a href="#${sheet.id}">${escaped(sheetName(sheet))}</a></li>`).join('')}</ol>`;
     case 'signatures':
       return `<dl class="signatures">${block.lines.map((line) => `<div><dt>${escaped(line)}</dt><dd></dd></div>`).join('')}</dl>`;
     case 'table':
       return tableHtml(block.table, heading);
     case 'drawing':
-      return `<div class="drawing">${pictureSvg(block.picture)}</div>`;
+      return `<div class="drawing wide">${pictureSvg(block.wide)}</div><div class="drawing narrow">${pictureSvg(block.narrow)}</div>`;
   }
 }
 

@@ -1,6 +1,7 @@
 /** How the HTML file looks: on a wide screen, on a phone, on paper. */
 import { type Packet, type Sheet, shortCaution } from '@fieldpair/shared/documents';
 import { sheetName } from './layout.js';
+import { pictureStyle } from './svg.js';
 
 export const packetStyle = `
 :root { color-scheme: light; }
@@ -38,10 +39,12 @@ tbody { border-top: 2px solid #000; border-bottom: 2px solid #000; }
 td.number { font-variant-numeric: tabular-nums; }
 .box { display: inline-block; width: 1.05rem; height: 1.05rem; border: 1.5px solid #000; vertical-align: middle; }
 .total td { font-weight: 700; }
-svg { max-width: 100%; height: auto; } .drawing svg { width: 100%; } svg text { font-family: Arial, Helvetica, sans-serif; }
+svg { max-width: 100%; height: auto; } .drawing svg { display: block; width: 100%; } .narrow { display: none; }
+${pictureStyle}
 a { color: #0b4a5c; }
 footer { max-width: 72rem; margin: 0 auto; padding: 0 1rem 2rem; color: #222; }
 @media screen and (max-width: 760px) {
+  .wide { display: none; } .narrow { display: block; }
   main { padding: .5rem; } .sheet { padding: .7rem .8rem; }
   table, caption, tbody, tr, td { display: block; width: 100%; }
   thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
@@ -51,7 +54,7 @@ footer { max-width: 72rem; margin: 0 auto; padding: 0 1rem 2rem; color: #222; }
   td { border: 0; display: grid; grid-template-columns: 8.5rem minmax(0, 1fr); gap: 0 .6rem; }
   td::before { content: attr(data-head); grid-row: 1 / span 20; color: #333; }
   td > * { grid-column: 2; } td > br { display: none; }
-  td.none { display: none; }
+  td.none, td:empty { display: none; }
   .line { border-bottom: 1px solid #000; height: 1.2rem; }
 }
 @media print {

@@ -61,7 +61,7 @@ describe('a packet as HTML', () => {
     expect(sections).toEqual(packet.sheets.map(({ id }) => id));
     const links = all.filter(({ nodeName }) => nodeName === 'a').map((node) => attribute(node, 'href'));
     for (const { id } of packet.sheets) expect(links).toContain(`#${id}`);
-    const schedule = all.find((node) => attribute(node, 'id') === 'sheet-2')!;
+    const schedule = all.find((node) => attribute(node, 'id') === 'sheet-3')!;
     const rows = [...nodesIn(schedule)].filter(({ nodeName }) => nodeName === 'tr');
     // One of heads; head, caseA and caseB with a cable and three screws each.
     expect(rows).toHaveLength(1 + 3 * 4);

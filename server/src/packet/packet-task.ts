@@ -1,7 +1,7 @@
 /** One packet from texts to files: what a command does for each store, in its own thread or in another. */
 import { Project } from '@fieldpair/language';
-import { createStudy, type Store } from '@fieldpair/shared';
-import { makePacket, type OpenFinding, type PacketOptions } from '@fieldpair/shared/documents';
+import { createStudy, type Finding, type Store } from '@fieldpair/shared';
+import { makePacket, type PacketOptions } from '@fieldpair/shared/documents';
 import { gitRevision } from '../files/git-revision.js';
 import { fileProblem, NodeFiles } from '../files/node-files.js';
 import { type PacketFormat, packetFiles, writeFiles } from './write-packet.js';
@@ -47,11 +47,10 @@ export async function packetOfTask(
 }
 
 /** What is wrong with a store, and with the texts that it is written in. */
-export function findingsOf(project: Project, store: Store, files: readonly string[]): OpenFinding[] {
+export function findingsOf(project: Project, store: Store, files: readonly string[]): Finding[] {
   return files
     .flatMap((file) => project.findingsOf(file))
-    .filter((finding) => finding.store === undefined || finding.store === store.name)
-    .map(({ severity, message, waived }) => ({ severity, message, ...(waived && { waived }) }));
+    .filter((finding) => finding.store === undefined || finding.store === store.name);
 }
 
 /** The files in which each store is written, as far as the project knows them, stores in the order of the files. */

@@ -69,6 +69,7 @@ describe('a packet as a PDF', () => {
     const outline = await document.getOutline();
     expect(outline.map(({ title }) => title)).toEqual(['Installer\u2019s packet', 'Cases', 'Parts list']);
     expect(outline[1]!.items.map(({ title }) => title)).toEqual([
+      'One-line diagram',
       'Landing schedule',
       'Address table',
       'Pull and cut list',

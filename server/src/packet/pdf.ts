@@ -39,9 +39,9 @@ export async function packetPdf(packet: Packet): Promise<Uint8Array> {
     for (const block of sheet.blocks) setBlock(pages, block, packet, contents);
     if (index === 0) noteSubstitutes(pages, packet);
   }
-  for (const { sheet, page, y } of contents) {
+  for (const { sheet, page, right, y } of contents) {
     document.switchToPage(page);
-    pages.pen.text(String(pages.firstOf(packet.sheets[sheet]!) + 1), pages.right, y, { anchor: 'end', weight: 'bold' });
+    pages.pen.text(String(pages.firstOf(packet.sheets[sheet]!) + 1), right, y, { anchor: 'end', weight: 'bold' });
   }
   pages.furnish();
   document.end();

@@ -9,7 +9,7 @@ export function packetSvgs({ sheets }: Packet): { readonly name: string; readonl
   return sheets.flatMap((sheet) =>
     sheet.blocks.flatMap((block) =>
       block.kind === 'drawing'
-        ? { name: `${unique(safeName(sheetName(sheet).toLowerCase(), 'drawing'))}.svg`, text: svgFile(block.picture) }
+        ? { name: `${unique(safeName(sheetName(sheet).toLowerCase(), 'drawing'))}.svg`, text: svgFile(block.wide) }
         : [],
     ),
   );

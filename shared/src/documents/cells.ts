@@ -38,7 +38,7 @@ export type LengthUnits = readonly [LengthUnit, ...LengthUnit[]];
 
 /** A column of lengths for each unit. */
 export const lengthColumns = (head: string, units: LengthUnits, merged = false): Column[] =>
-  units.map((unit) => ({ head, unit, unitInText: true, width: unit === 'ft' ? 9 : 8, ...(merged && { merged }) }));
+  units.map((unit) => ({ head, unit, unitInText: true, width: unit === 'ft' ? 11 : 8, ...(merged && { merged }) }));
 
 /** A length in each unit. */
 export const lengthCells = (length: Metres, units: LengthUnits): Cell[] =>

@@ -1,20 +1,21 @@
 /** The commissioning sheet of a bus: in which order to prove it, what a meter must read, and room for what it read. */
-import { type BusStudy, isUnknown, type Known, type Range } from '../figures/study.js';
-import { idleThreshold } from '../limits/level.js';
-import { type Device, rs485Kinds } from '../network.js';
-import type { Ohms, Volts } from '../quantity.js';
+import { type BusStudy, isUnknown } from '../figures/study.js';
+import type { Device } from '../network.js';
+import type { LoopState } from '../physics/contact-loop.js';
 import { measuringCautions } from './cautions.js';
-import { blank, type LengthUnits, lengthCells, lengthColumns, named, nothing, number, reading, text } from './cells.js';
+import { blank, type LengthUnits, lengthCells, lengthColumns, named, nothing, number, text } from './cells.js';
 import { commissioningSteps } from './commissioning-steps.js';
 import { busTitle } from './names.js';
-import type { Block, Cell, Column, Row } from './packet.js';
+import type { Block, Row } from './packet.js';
+import { ohmsCell, readingColumns, readingsOf } from './readings.js';
 
-export function commissioningSheet(study: BusStudy, id: string, units: LengthUnits): Block[] {
+export function commissioningSheet(study: BusStudy, id: (name: string) => string, units: LengthUnits): Block[] {
   return [
     { kind: 'cautions', texts: measuringCautions },
     { kind: 'heading', text: 'In this order' },
     { kind: 'steps', steps: commissioningSteps(study) },
-    readingsTable(study, id, units),
+    readingsTable(study, id('readings'), units),
+    ...statesTable(study, id('states')),
     ...indicators(study),
     {
       kind: 'signatures',
@@ -23,17 +24,9 @@ export function commissioningSheet(study: BusStudy, id: string, units: LengthUni
   ];
 }
 
-/** Columns of an expected figure: what to expect, the least and the most that is acceptable, what was read. */
-interface Reading {
-  readonly columns: readonly Column[];
-  /** The cells of one landing. */
-  cells(landing: number): readonly Cell[];
-  readonly notes: readonly string[];
-}
-
 function readingsTable(study: BusStudy, id: string, units: LengthUnits): Block {
   const { bus, shape } = study;
-  const readings = [meterReading(study), idleReading(study)].flatMap((one) => one ?? []);
+  const readings = readingsOf(study);
   const rows = bus.landings.map(({ index, name, node }): Row => {
     const distance = shape.distance[index];
     return {
@@ -67,54 +60,48 @@ function readingsTable(study: BusStudy, id: string, units: LengthUnits): Block {
   };
 }
 
-const readingColumns = (what: string, unit: string): Column[] => [
-  { head: `${what}: expect`, unit, width: 8 },
-  { head: 'from', unit, width: 7 },
-  { head: 'to', unit, width: 7 },
-  { head: 'Read', unit, width: 9 },
-];
-
-/** Across the pair, everything connected and nothing powered; undefined for kinds that are not measured so. */
-function meterReading({ bus, meter }: BusStudy): Reading | undefined {
-  if (bus.kind === undefined || !rs485Kinds.has(bus.kind)) return undefined;
-  const ohmsCell = (value: Ohms) => (Number.isFinite(value) ? reading(value, value < 1000 ? 1 : 0) : text('open'));
-  return {
-    columns: readingColumns('Meter', 'ohm'),
-    cells: (landing) => rangeCells(meter[landing]!, ohmsCell),
-    notes: [
-      'Meter: an ohmmeter across plus and minus with everything landed, nothing powered and both terminators on; from and to allow for tolerances of cable, resistors and meter.',
-      ...reasonsOf(meter),
-    ],
-  };
-}
-
-/** Plus to minus while nobody talks; undefined where nothing biases the pair. */
-function idleReading({ bus, idle }: BusStudy): Reading | undefined {
-  if (bus.biases.length === 0 || bus.kind === undefined || !rs485Kinds.has(bus.kind)) return undefined;
-  const threshold = idleThreshold.value;
-  const millivolts = (value: Volts) => reading(value * 1000, 0);
-  // Below the threshold a receiver reads anything, so that no tolerance makes such a level acceptable.
-  const acceptable = idle.map((level) =>
-    isUnknown(level) || level.high < threshold ? level : { ...level, low: Math.max(level.low, threshold) as Volts },
+/** What a contact loop shows its input in each state; nothing for other kinds. */
+function statesTable({ bus, contactLoop }: BusStudy, id: string): Block[] {
+  if (isUnknown(contactLoop) || contactLoop.states.length === 0) return [];
+  const rows = contactLoop.states.map(
+    ({ state, landing, resistance, reading }, group): Row => ({
+      group,
+      cells: [
+        named(state, landing === undefined ? undefined : bus.landings[landing]?.name),
+        ohmsCell(resistance.nominal),
+        ohmsCell(resistance.low),
+        ohmsCell(resistance.high),
+        blank,
+        reading === undefined ? nothing : text(readingWords[reading]),
+        blank,
+      ],
+    }),
   );
-  return {
-    columns: readingColumns('Idle', 'mV'),
-    cells: (landing) => rangeCells(acceptable[landing]!, millivolts),
-    notes: [
-      `Idle: a voltmeter with its red lead on plus and its black one on minus, powered, while nobody talks; at least ${threshold * 1000} mV (${idleThreshold.source}). A meter on a busy bus shows an average, which is another figure.`,
-      ...reasonsOf(idle),
-    ],
-  };
+  return [
+    {
+      kind: 'table',
+      table: {
+        id,
+        title: `States of ${busTitle(bus)} as its input sees them`,
+        columns: [
+          { head: 'State', width: 22 },
+          ...readingColumns('Input', 'ohm'),
+          { head: 'The input takes it for', width: 16 },
+          { head: 'Initials', width: 8 },
+        ],
+        rows,
+        notes: ['A cut and a short are told over every place where they can be.'],
+      },
+    },
+  ];
 }
 
-function rangeCells<T extends number>(figure: Known<Range<T>>, cell: (value: T) => Cell): Cell[] {
-  if (isUnknown(figure)) return [text('unknown'), nothing, nothing, blank];
-  return [cell(figure.nominal), cell(figure.low), cell(figure.high), blank];
-}
-
-const reasonsOf = (figures: readonly Known<unknown>[]): string[] => [
-  ...new Set(figures.flatMap((figure) => (isUnknown(figure) ? [`Unknown: ${figure.unknown}.`] : []))),
-];
+const readingWords: Readonly<Record<NonNullable<LoopState['reading']>, string>> = {
+  normal: 'normal',
+  alarm: 'alarm',
+  fault: 'fault',
+  unsure: 'not certain: ask',
+};
 
 /** The lights that tell whether the bus works, by device. */
 function indicators({ bus }: BusStudy): Block[] {

@@ -6,4 +6,3 @@ export * from './make-packet.js';
 export * from './packet.js';
 export * from './picture.js';
 export { readLength, readSlack, type Slack } from './slack.js';
-export type { OpenFinding } from './title-sheet.js';

@@ -31,6 +31,9 @@ export function landingSchedule(study: BusStudy, id: string, units: LengthUnits)
         rows: bus.landings.flatMap((landing) => landingRows(bus, landing, units)),
         notes: [
           'Tick each screw when the conductor of this colour is under it and a pull has not moved it.',
+          ...(bus.colours === undefined
+            ? ['No colours are laid down: write the one that was used beside each screw, the same along the whole bus.']
+            : []),
           ...(hasPolarity(bus)
             ? ['Plus and minus: go by the marks beside the screws of each device; they differ from maker to maker.']
             : []),
@@ -45,7 +48,8 @@ function landingRows(bus: Bus, landing: Landing, units: LengthUnits): Row[] {
   const { into, out } = runsAt(bus, landing);
   const label = landing.node?.label;
   const shared = [number(landing.index + 1), named(landing.name, label), text(deviceText(landing), portText(landing))];
-  const settings = text(...settingLines(bus, landing));
+  const lines = settingLines(bus, landing);
+  const settings = lines.length === 0 ? nothing : text(...lines);
   const rows: Row[] = [
     {
       group: landing.index,
@@ -59,12 +63,9 @@ function landingRows(bus: Bus, landing: Landing, units: LengthUnits): Row[] {
       ],
     },
   ];
-  for (const { terminal, conductors } of terminalRows(bus, landing, [...into, ...out])) {
-    const [incoming, outgoing] = [conductors.slice(0, into.length), conductors.slice(into.length)];
-    rows.push({
-      group: landing.index,
-      cells: [...shared, text(terminal), listOf(incoming), listOf(outgoing), settings, tick],
-    });
+  for (const row of terminalRows(bus, landing, into, out)) {
+    const cells = [...shared, text(row.terminal), listOf(row.into), listOf(row.out), settings, tick];
+    rows.push({ group: landing.index, cells });
   }
   return rows;
 }

@@ -1,6 +1,6 @@
 /** What has to be set or done at a landing beside its screws: terminator, bias, shield, address. */
 import { type Bus, type Landing, type LandingTermination, rs485Kinds } from '../network.js';
-import { formatNumber, formatOhms, formatSignificant } from '../quantity.js';
+import { formatAmperes, formatNumber, formatOhms, formatSignificant } from '../quantity.js';
 
 /** `Terminator: ON`, `Bias: OFF`, `Shield: join both drains under SH`, in the order in which they are done. */
 export function settingLines(bus: Bus, landing: Landing): string[] {
@@ -8,7 +8,11 @@ export function settingLines(bus: Bus, landing: Landing): string[] {
   const bias = biasText(bus, landing);
   const terminator = terminatorText(bus, landing);
   return [
-    ...(terminator === undefined ? [] : [`Terminator: ${terminator}`]),
+    ...(terminator === undefined
+      ? []
+      : [`${bus.kind === 'contact-loop' ? 'End of line' : 'Terminator'}: ${terminator}`]),
+    ...contactLines(landing),
+    ...fuseLines(bus, landing),
     ...(bias === undefined ? [] : [`Bias: ${bias}`]),
     ...(shield === undefined ? [] : [`Shield: ${shield}`]),
     ...(landing.address === undefined ? [] : [`Address: ${landing.address.value}`]),
@@ -56,10 +60,45 @@ export function shieldText(bus: Bus, { index, runs, port, shield }: Landing): st
   const shielded = runs.filter((run) => (bus.runs[run]?.cable?.shield ?? 'none') !== 'none').length;
   if (shielded === 0) return undefined;
   const drains = shielded === 1 ? 'the drain' : shielded === 2 ? 'both drains' : `all ${shielded} drains`;
-  const earthed = bus.earths.some(({ landing }) => landing === index);
-  const earth = earthed ? `; earth it here${bus.earths.length === 1 ? ' and nowhere else' : ''}` : '';
+  const earth = earthText(bus, index);
   if (shield === 'open') return `cut back and tape ${drains}, join nothing${earth}`;
   const terminal = shield === 'through' ? port?.terminals.shield : undefined;
   if (terminal !== undefined) return `${shielded === 1 ? 'land' : 'join'} ${drains} under ${terminal}${earth}`;
   return `${shielded === 1 ? 'tape' : 'join and tape'} ${drains}, keep off the device${earth}`;
+}
+
+/** `; earth it here and nowhere else`; nothing where it is not earthed. */
+function earthText({ earths }: Bus, index: number): string {
+  const here = earths.find(({ landing }) => landing === index);
+  if (!here) return '';
+  const through = here.through ? ` through ${partsText(here.through)}` : '';
+  return `; earth it here${through}${earths.length === 1 ? ' and nowhere else' : ''}`;
+}
+
+/** `1 Mohm and 10 nF side by side`. */
+const partsText = ({ resistance, capacitance }: Omit<LandingTermination, 'means'>) =>
+  capacitance === undefined
+    ? formatOhms(resistance)
+    : `${formatOhms(resistance)} and ${formatSignificant(capacitance * 1e9)} nF side by side`;
+
+/** How a contact lies in its loop. */
+function contactLines({ wiring, port }: Landing): string[] {
+  if (!port?.contact) return [];
+  const rest = `at rest ${port.contact}`;
+  if (!wiring) return [`Contact, ${rest}: the plan does not say how it lies in the loop; ask`];
+  if (wiring.kind === 'breaks') {
+    const bridge = wiring.bridge === undefined ? '' : `; bridge it with ${formatOhms(wiring.bridge)}`;
+    return [`Contact, ${rest}: cut the ${wiring.conductor} wire and land its two ends on the contact${bridge}`];
+  }
+  const through = wiring.through === undefined ? '' : ` through ${formatOhms(wiring.through)}`;
+  return [`Contact, ${rest}: land it across the two wires${through}`];
+}
+
+function fuseLines(bus: Bus, { index, runs }: Landing): string[] {
+  return runs.flatMap((one) => {
+    const run = bus.runs[one];
+    if (run?.from !== index || !run.fuse) return [];
+    const to = run.to === undefined ? '' : ` to ${bus.landings[run.to]?.name ?? ''}`;
+    return [`Fuse: ${formatAmperes(run.fuse.value)} in plus of the run${to}`];
+  });
 }

@@ -200,7 +200,14 @@ describe('a packet', () => {
   it('warns on every sheet of a plan with errors, and not of what was agreed', () => {
     const { store, study } = coloured();
     const place = store.place;
-    const error = { severity: 'error' as const, message: 'it is wrong' };
+    const error = {
+      rule: 'any',
+      severity: 'error' as const,
+      message: 'it is wrong',
+      place,
+      related: [],
+      fixes: () => [],
+    };
     const waived = { ...error, waived: { reason: 'agreed', place } };
     expect(makePacket(store, [study], { date, findings: [waived] }).remark).toBeUndefined();
     const packet = makePacket(store, [study], { date, findings: [error, error, waived] });
@@ -239,5 +246,28 @@ describe('a packet', () => {
   it('is the same for the same input', () => {
     const { store, study } = coloured();
     expect(makePacket(store, [study], { date })).toEqual(makePacket(store, [study], { date }));
+  });
+});
+
+describe('a contact in one conductor', () => {
+  it('has the two ends of that conductor on its terminals, and the other one passes by', () => {
+    const built = busOf('contact-loop').from('panel').to('door', 10).to('end', 5).built();
+    const { place } = built.bus;
+    const landings = built.bus.landings.map((landing) =>
+      landing.name === 'door'
+        ? { ...landing, wiring: { kind: 'breaks', conductor: 'plus', bridge: ohms(4700), place } as const }
+        : landing,
+    );
+    const bus = { ...built.bus, landings, colours: { plus: 'red', minus: 'black', place } };
+    const store = { ...built.store, buses: [bus] };
+    const packet = makePacket(store, [createStudy(store, bus)], { date });
+    const rows = tablesOn(packet, 'landing-schedule')[0]!.rows.filter(({ cells }) => firstLine(cells[1]) === 'door');
+    expect(rows.slice(1).map(({ cells }) => cells.slice(3, 6).map(firstLine))).toEqual([
+      ['+', 'plus: red', undefined],
+      ['-', undefined, 'plus: red'],
+      ['joined, off the device', 'minus: black', 'minus: black'],
+    ]);
+    const parts = tablesOn(packet, 'parts-list')[2]!.rows.map(({ cells }) => firstLine(cells[0]));
+    expect(parts).toEqual(['Contact resistor, 4,700 ohm']);
   });
 });

@@ -1,5 +1,6 @@
 /** Puts the packet of one store together: title, one-line diagrams, and what each trade works from. */
 import type { BusStudy } from '../figures/study.js';
+import type { Finding } from '../finding.js';
 import type { Store } from '../network.js';
 import { counted } from '../plain-text.js';
 import type { LengthUnit, Metres } from '../quantity.js';
@@ -7,13 +8,14 @@ import { addressTable, hostAddresses } from './address-table.js';
 import type { LengthUnits } from './cells.js';
 import { cleaned } from './clean.js';
 import { commissioningSheet } from './commissioning-sheet.js';
+import { diagram } from './diagram.js';
 import { landingSchedule } from './landing-schedule.js';
 import { busTitle, storeTitle } from './names.js';
 import type { Block, Packet, Paper, Sheet, SheetKind } from './packet.js';
 import { partsList } from './parts-list.js';
 import { pullList } from './pull-list.js';
 import { type Slack, usualReel, usualSlack } from './slack.js';
-import { type OpenFinding, titleSheet } from './title-sheet.js';
+import { titleSheet } from './title-sheet.js';
 
 export interface PacketOptions {
   /** YYYY-MM-DD. */
@@ -25,7 +27,7 @@ export interface PacketOptions {
   readonly slack?: Slack;
   readonly reel?: Metres;
   /** What the check of the store found. */
-  readonly findings?: readonly OpenFinding[];
+  readonly findings?: readonly Finding[];
 }
 
 /** The same store, studies and options give the same packet. @param studies of the store's buses, in their order. */
@@ -49,11 +51,12 @@ export function makePacket(store: Store, studies: readonly BusStudy[], options: 
   for (const [index, study] of studies.entries()) {
     const bus = busTitle(study.bus);
     const id = (name: string) => `${name}-${index + 1}`;
+    add('diagram', 'One-line diagram', true, diagram(store, study, findings), bus);
     add('landing-schedule', 'Landing schedule', false, landingSchedule(study, id('landings'), units), bus);
     const addresses = addressTable(study, id('addresses'));
     if (addresses) add('address-table', 'Address table', false, addresses, bus);
     add('pull-list', 'Pull and cut list', true, pullList(study, id('runs'), pull), bus);
-    add('commissioning', 'Commissioning', true, commissioningSheet(study, id('readings'), units), bus);
+    add('commissioning', 'Commissioning', true, commissioningSheet(study, id, units), bus);
   }
   const host = hostAddresses(store);
   if (0 < host.length) add('address-table', 'Address table', false, host);

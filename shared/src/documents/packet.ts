@@ -53,12 +53,13 @@ export type Block =
   | { readonly kind: 'list'; readonly items: readonly string[] }
   /** In this order, each with a box to tick. */
   | { readonly kind: 'steps'; readonly steps: readonly string[] }
-  /** Where the list of all sheets goes. */
+  /** Where the list of all sheets goes, under a heading of its own. */
   | { readonly kind: 'contents' }
   /** Lines to be filled in by hand. */
   | { readonly kind: 'signatures'; readonly lines: readonly string[] }
   | { readonly kind: 'table'; readonly table: Table }
-  | { readonly kind: 'drawing'; readonly picture: Picture };
+  /** The same drawing for paper and wide screens, and for a phone. */
+  | { readonly kind: 'drawing'; readonly wide: Picture; readonly narrow: Picture };
 
 export interface Fact {
   readonly name: string;

@@ -1,6 +1,6 @@
 /** The parts of a store: devices, cable, terminators, bias resistors, splices, earths, each with how many. */
-import type { Bus, Store } from '../network.js';
-import { formatOhms, formatSignificant, metres } from '../quantity.js';
+import type { Bus, Store, Termination } from '../network.js';
+import { formatAmperes, formatOhms, formatSignificant, metres } from '../quantity.js';
 import { type LengthUnits, lengthCells, lengthColumns, named, number, text, tick } from './cells.js';
 import { busTitle, cableText, deviceText } from './names.js';
 import type { Block, Cell, Row } from './packet.js';
@@ -71,23 +71,34 @@ function deviceParts(nodes: Store['nodes'], buses: readonly Bus[]): Part[] {
 function smallParts(buses: readonly Bus[]): Part[] {
   const count = counter();
   for (const bus of buses) {
-    for (const { terminations } of bus.landings) {
-      for (const { means, resistance, capacitance } of terminations) {
-        if (means !== 'resistor') continue;
-        count.add(`Terminating resistor, ${formatOhms(resistance)}`, 1, [bus]);
-        if (capacitance !== undefined)
-          count.add(`Terminating capacitor, ${formatSignificant(capacitance * 1e9)} nF`, 1, [bus]);
-      }
+    const add = (what: string, many = 1) => count.add(what, many, [bus]);
+    const ends = bus.kind === 'contact-loop' ? 'End-of-line' : 'Terminating';
+    for (const { terminations, wiring } of bus.landings) {
+      for (const { means, ...values } of terminations) if (means === 'resistor') addResistor(ends, values, add);
+      const contact = wiring?.kind === 'breaks' ? wiring.bridge : wiring?.through;
+      if (contact !== undefined) add(`Contact resistor, ${formatOhms(contact)}`);
     }
     for (const { builtIn, up, down } of bus.biases) {
       if (builtIn) continue;
-      for (const value of [up, down]) count.add(`Bias resistor, ${formatOhms(value)}`, 1, [bus]);
+      for (const value of [up, down]) add(`Bias resistor, ${formatOhms(value)}`);
+    }
+    for (const { fuse, cords } of bus.runs) {
+      if (fuse) add(`Fuse, ${formatAmperes(fuse.value)}`);
+      if (cords) add(`Pair of patch cords${cords.cable ? `, ${cableText(cords.cable)}` : ''}`);
     }
     const splices = bus.landings.filter(({ splice }) => splice !== undefined).length;
-    if (0 < splices) count.add('Splice', splices, [bus]);
-    if (0 < bus.earths.length) count.add('Shield earth connection', bus.earths.length, [bus]);
+    if (0 < splices) add('Splice', splices);
+    for (const { through } of bus.earths) {
+      add('Shield earth connection');
+      if (through) addResistor('Earthing', through, add);
+    }
   }
   return count.parts();
+}
+
+function addResistor(role: string, { resistance, capacitance }: Termination, add: (what: string) => void): void {
+  add(`${role} resistor, ${formatOhms(resistance)}`);
+  if (capacitance !== undefined) add(`${role} capacitor, ${formatSignificant(capacitance * 1e9)} nF`);
 }
 
 function counter() {

@@ -1,13 +1,14 @@
 /** The pull and cut list of a bus: every run, how long it is cut, and room for what was pulled. */
 import type { BusStudy } from '../figures/study.js';
 import type { Bus, Run } from '../network.js';
-import { type LengthUnit, type Metres, metres } from '../quantity.js';
+import { formatAmperes, type LengthUnit, type Metres, metres } from '../quantity.js';
 import {
   blank,
   empty,
   type LengthUnits,
   lengthCells,
   lengthColumns,
+  lengthsText,
   named,
   nothing,
   number,
@@ -46,7 +47,7 @@ export function pullList({ bus }: BusStudy, id: string, { units, slack }: PullOp
       ...lengthCells(run.planned, units),
       ...lengthCells(cutLength(run.planned, slack, units[0]), units),
       ...(run.built ? lengthCells(run.built.value, units) : units.map(() => blank)),
-      remarks(run),
+      remarks(run, units),
       tick,
     ],
   }));
@@ -91,7 +92,7 @@ export function pullList({ bus }: BusStudy, id: string, { units, slack }: PullOp
 
 const nameOf = (bus: Bus, landing: number) => bus.landings[landing]?.name ?? '';
 
-function remarks({ tap, spare, besideMains, to }: Run) {
+function remarks({ tap, spare, besideMains, to, cords, fuse }: Run, units: LengthUnits) {
   const lines = [
     ...(tap ? ['tap'] : []),
     ...(spare
@@ -99,6 +100,8 @@ function remarks({ tap, spare, besideMains, to }: Run) {
       : to === undefined
         ? ['its end is not planned yet; ask']
         : []),
+    ...(fuse ? [`fuse ${formatAmperes(fuse.value)} at its start`] : []),
+    ...(cords ? [`patch cords of ${lengthsText(cords.length, units)} together`] : []),
     ...(besideMains ? ['beside mains: keep apart'] : []),
   ];
   return lines.length === 0 ? nothing : text(...lines);

@@ -5,14 +5,16 @@ import { addressPosition } from './setting-picture.js';
 
 /** What somebody reads who looks at the sliders, told from where the black of each is in its slot. */
 function switchesIn({ shapes }: Picture): boolean[] {
-  const boxes = shapes.flatMap((shape) => (shape.kind === 'rectangle' ? shape : []));
-  const slots = boxes.filter(({ filled }) => !filled);
-  const on = shapes.find((shape) => shape.kind === 'text' && shape.text === 'ON');
-  return slots.map((slot) => {
-    const slider = boxes.find(({ filled, x, width }) => filled && slot.x <= x && x + width <= slot.x + slot.width)!;
+  const boxes = shapes.flatMap((shape) => (shape.shape === 'box' ? shape : []));
+  const [slots, sliders] = ['thin', 'point'].map((look) =>
+    boxes.filter((one) => one.look === look).map(({ box }) => box),
+  );
+  const on = shapes.find((shape) => shape.shape === 'text' && shape.text === 'ON');
+  return slots!.map((slot) => {
+    const slider = sliders!.find(({ x, width }) => slot.x <= x && x + width <= slot.x + slot.width)!;
     const middle = slot.y + slot.height / 2;
     const isUp = slider.y + slider.height / 2 < middle;
-    const onIsUp = on!.kind === 'text' && on!.y < middle;
+    const onIsUp = on?.shape === 'text' && on.y - on.size / 3 < middle;
     return isUp === onIsUp;
   });
 }
@@ -58,7 +60,7 @@ describe('switches', () => {
 
 describe('dials', () => {
   const digitsIn = ({ shapes }: Picture) =>
-    shapes.flatMap((shape) => (shape.kind === 'text' && shape.strong ? shape.text : [])).join('');
+    shapes.flatMap((shape) => (shape.shape === 'text' && shape.bold ? shape.text : [])).join('');
 
   it('show the digits as they are written, or turned round', () => {
     const setting: AddressSetting = { means: 'dial', low: 1, high: 99 };

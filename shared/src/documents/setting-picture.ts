@@ -1,7 +1,9 @@
 /** How an address looks on the dials or switches of a device: as a picture, and in words. */
 import type { AddressSetting } from '../catalogue.js';
+import type { Shape } from '../drawing/scene.js';
+import { box, circle, path, text } from '../drawing/shapes.js';
 import { listed } from '../known.js';
-import type { Picture, PictureShape } from './picture.js';
+import type { Picture } from './picture.js';
 
 /** What the setter of an address sees and does. */
 export interface AddressPosition {
@@ -31,9 +33,9 @@ function dialPosition({ high, positions, first, hexadecimal }: AddressSetting, a
     place: placeName(count - 1 - index, base),
   }));
   if (first === 'least') digits.reverse();
-  const text =
+  const words =
     count === 1 ? `dial at ${digits[0]!.digit}` : digits.map(({ place, digit }) => `${place} ${digit}`).join(', ');
-  return { text, picture: dialPicture(digits, text) };
+  return { text: words, picture: dialPicture(digits, words) };
 }
 
 const placeName = (exponent: number, base: number) =>
@@ -44,24 +46,14 @@ const dialRadius = 12;
 
 /** Each dial as a knob whose mark points at its digit; which way up it is mounted is not known. */
 function dialPicture(digits: readonly { digit: string; place: string }[], description: string): Picture {
-  const shapes = digits.flatMap(({ digit, place }, index): PictureShape[] => {
+  const shapes = digits.flatMap(({ digit, place }, index): Shape[] => {
     const x = dialPitch * (index + 0.5);
     const y = 21;
     return [
-      { kind: 'circle', x, y, radius: dialRadius },
-      {
-        kind: 'polygon',
-        points: [
-          [x - 5, 1],
-          [x + 5, 1],
-          [x, 8],
-        ],
-        filled: true,
-      },
-      { kind: 'text', x, y: y + 5.5, size: 15, text: digit, anchor: 'middle', strong: true },
-      ...(digits.length === 1
-        ? []
-        : [{ kind: 'text', x, y: 44, size: 10, text: place, anchor: 'middle' } satisfies PictureShape]),
+      circle('thin', x, y, dialRadius),
+      path('point', `M${x - 5} 1H${x + 5}L${x} 8Z`),
+      text('value', x, y + 5.5, digit, { size: 15, anchor: 'middle', bold: true }),
+      ...(digits.length === 1 ? [] : [text('value', x, 44, place, { size: 10, anchor: 'middle' })]),
     ];
   });
   return { width: dialPitch * digits.length, height: digits.length === 1 ? 36 : 48, shapes, description };
@@ -79,8 +71,9 @@ function switchPosition(setting: AddressSetting, address: number): AddressPositi
   }
   const inOrder = (first === 'least' ? weights : weights.toReversed()).map(isOn);
   const on = inOrder.flatMap((one, index) => (one ? [String(index + 1)] : []));
-  const text = on.length === 0 ? 'all OFF' : on.length === count ? 'all ON' : `${allOf(on)} ON, all others OFF`;
-  return { text, caption: text, picture: switchPicture(inOrder, setting.on ?? 'up', `switches ${text}`) };
+  const words = on.length === 0 ? 'all OFF' : on.length === count ? 'all ON' : `${allOf(on)} ON, all others OFF`;
+  const picture = switchPicture(inOrder, setting.on ?? 'up', `switches ${words}`);
+  return { text: words, caption: words, picture };
 }
 
 const allOf = (names: readonly string[]) =>
@@ -92,32 +85,16 @@ const slot = { pitch: 17, width: 12, height: 30, left: 26, top: 4 };
 function switchPicture(states: readonly boolean[], onSide: 'up' | 'down', description: string): Picture {
   const { pitch, width, height, left, top } = slot;
   const half = height / 2;
-  const labels: PictureShape[] = [
-    {
-      kind: 'text',
-      x: left - 5,
-      y: onSide === 'up' ? top + 12 : top + half + 12,
-      size: 10,
-      text: 'ON',
-      anchor: 'end',
-      strong: true,
-    },
-  ];
-  const slots = states.flatMap((on, index): PictureShape[] => {
+  const onAt = (onSide === 'up' ? top : top + half) + 12;
+  const slots = states.flatMap((on, index): Shape[] => {
     const x = left + pitch * index;
     const isUp = on === (onSide === 'up');
     return [
-      { kind: 'rectangle', x, y: top, width, height },
-      {
-        kind: 'rectangle',
-        x: x + 1.5,
-        y: isUp ? top + 1.5 : top + half,
-        width: width - 3,
-        height: half - 1.5,
-        filled: true,
-      },
-      { kind: 'text', x: x + width / 2, y: top + height + 12, size: 10, text: String(index + 1), anchor: 'middle' },
+      box('thin', x, top, width, height),
+      box('point', x + 1.5, isUp ? top + 1.5 : top + half, width - 3, half - 1.5),
+      text('value', x + width / 2, top + height + 12, String(index + 1), { size: 10, anchor: 'middle' }),
     ];
   });
-  return { width: left + pitch * states.length, height: top + height + 16, shapes: [...labels, ...slots], description };
+  const shapes = [text('value', left - 5, onAt, 'ON', { size: 10, anchor: 'end', bold: true }), ...slots];
+  return { width: left + pitch * states.length, height: top + height + 16, shapes, description };
 }

@@ -9,14 +9,12 @@ import { type LengthUnits, lengthCells, lengthColumns, named, number, text } fro
 import { busTitle, cableText, storeTitle } from './names.js';
 import type { Block, Fact } from './packet.js';
 
-/** What a check found; waived findings are agreed deviations. */
-export type OpenFinding = Pick<Finding, 'severity' | 'message' | 'waived'>;
-
 export interface TitleOptions {
   readonly date: string;
   readonly revision?: string;
   readonly units: LengthUnits;
-  readonly findings: readonly OpenFinding[];
+  /** What the check of the store found; waived findings are agreed deviations. */
+  readonly findings: readonly Finding[];
 }
 
 export function titleSheet(store: Store, studies: readonly BusStudy[], options: TitleOptions): Block[] {
@@ -33,7 +31,6 @@ export function titleSheet(store: Store, studies: readonly BusStudy[], options: 
     ...openFindings(options.findings),
     { kind: 'cautions', texts: cautions },
     overview(studies, options.units),
-    { kind: 'heading', text: 'Contents' },
     { kind: 'contents' },
     ...deviations(options.findings),
     { kind: 'signatures', lines: ['Issued by', 'Received by', 'Date', 'Installed by', 'Date'] },
@@ -44,7 +41,7 @@ export function titleSheet(store: Store, studies: readonly BusStudy[], options: 
 const mostShown = 30;
 
 /** Nobody should build from a plan with errors without knowing that. */
-function openFindings(findings: readonly OpenFinding[]): Block[] {
+function openFindings(findings: readonly Finding[]): Block[] {
   const open = findings.filter(({ severity, waived }) => severity !== 'info' && !waived);
   const errors = open.filter(({ severity }) => severity === 'error');
   if (open.length === 0) {
@@ -70,7 +67,7 @@ function openFindings(findings: readonly OpenFinding[]): Block[] {
   ];
 }
 
-function deviations(findings: readonly OpenFinding[]): Block[] {
+function deviations(findings: readonly Finding[]): Block[] {
   const items = findings.flatMap(({ message, waived }) =>
     waived ? [`${message} Agreed because: ${waived.reason}`] : [],
   );

@@ -17,7 +17,7 @@ describe('fieldpair packet', () => {
     expect(run).toEqual({
       status: 0,
       out: expect.stringMatching(
-        /^packets\/northgate: 6 sheets in \d+ files\n1 packet written as html, pdf, csv, xlsx, svg\.\n$/,
+        /^packets\/northgate: 7 sheets in \d+ files\n1 packet written as html, pdf, csv, xlsx, svg\.\n$/,
       ),
       error: '',
     });
@@ -59,7 +59,7 @@ describe('fieldpair packet', () => {
     const run = await box.run('packet', '.', '--out', 'o', '--format', 'html', '--revision', 'draft 7');
     expect(run.out).toMatch(/; its plan has 2 open errors\n/);
     const html = readFileSync(join(box.folder, 'o/northgate/northgate-packet.html'), 'utf8');
-    expect(html.match(/2 errors open in this plan: do not build from it/g)).toHaveLength(6);
+    expect(html.match(/2 errors open in this plan: do not build from it/g)).toHaveLength(7);
     expect(html).toContain('draft 7');
   });
 
@@ -69,7 +69,7 @@ describe('fieldpair packet', () => {
       'y.pair': 'import "x.pair"\nstore northgate continued { bus more : rs485 { from head } }\n',
     });
     const run = await box.run('packet', '.', '--out', 'o', '--format', 'html');
-    expect(run.out).toMatch(/^o\/northgate: 9 sheets in 1 file/);
+    expect(run.out).toMatch(/^o\/northgate: 11 sheets in 1 file/);
   });
 
   it.each([

@@ -3,13 +3,15 @@ import type { Block, Packet } from '@fieldpair/shared/documents';
 import { sheetName } from '../layout.js';
 import type { Pages } from './page.js';
 import { leading } from './pen.js';
-import { drawPicture } from './picture.js';
+import { setPicture } from './picture.js';
 import { setTable } from './table.js';
 
 /** A line of the contents that waits for its page number. */
 export interface ContentsLine {
   readonly sheet: number;
   readonly page: number;
+  /** Where its number ends, and the top of its line. */
+  readonly right: number;
   readonly y: number;
 }
 
@@ -19,8 +21,7 @@ export function setBlock(pages: Pages, block: Block, packet: Packet, contents: C
   switch (block.kind) {
     case 'heading':
       pages.need(5 * leading);
-      pages.y += gap;
-      setText(pages, block.text, { size: 11.5, weight: 'bold' });
+      setHeading(pages, block.text);
       return;
     case 'paragraph':
       setText(pages, block.text, block.strong ? { size: 11.5, weight: 'bold' } : {});
@@ -50,15 +51,16 @@ export function setBlock(pages: Pages, block: Block, packet: Packet, contents: C
       for (const note of block.table.notes) setText(pages, note);
       pages.y += gap;
       return;
-    case 'drawing': {
-      const { picture } = block;
-      const scale = Math.min(1, pages.width / picture.width, pages.height / picture.height);
-      pages.need(picture.height * scale);
-      drawPicture(pages.pen, picture, pages.left, pages.y, scale);
-      pages.y += picture.height * scale + gap;
+    case 'drawing':
+      setPicture(pages, block.wide);
+      pages.y += gap;
       return;
-    }
   }
+}
+
+function setHeading(pages: Pages, text: string): void {
+  pages.y += gap;
+  setText(pages, text, { size: 11.5, weight: 'bold' });
 }
 
 function setText(
@@ -134,13 +136,27 @@ const setSteps = (pages: Pages, steps: readonly string[]) =>
     38,
   );
 
+/** Long contents go into two columns, down the first and on in the second. */
 function setContents(pages: Pages, { sheets }: Packet, contents: ContentsLine[]): void {
+  const { pen } = pages;
+  const columns = sheets.length <= 20 ? 1 : 2;
+  const perColumn = Math.ceil(sheets.length / columns);
+  const lineHeight = leading + 1;
+  const width = (pages.width - (columns - 1) * 24) / columns;
+  // Contents that no page holds start at its top and leave it in one column.
+  pages.need(Math.min((perColumn + 2) * lineHeight, pages.height));
+  setHeading(pages, 'Contents');
+  const top = pages.y;
+  const fitting = Math.max(1, Math.floor(pages.room / lineHeight));
   for (const [index, sheet] of sheets.entries()) {
-    pages.need(leading + 1);
-    pages.pen.text(pages.pen.fitted(sheetName(sheet), pages.width - 40), pages.left, pages.y);
-    pages.pen.document.goTo(pages.left, pages.y, pages.width, leading, sheet.id);
-    contents.push({ sheet: index, page: pages.count - 1, y: pages.y });
-    pages.y += leading + 1;
+    const column = perColumn <= fitting ? Math.floor(index / perColumn) : 0;
+    if (column === 0) pages.need(lineHeight);
+    const x = pages.left + column * (width + 24);
+    const y = column === 0 ? pages.y : top + (index % perColumn) * lineHeight;
+    pen.text(pen.fitted(sheetName(sheet), width - 34), x, y);
+    pen.document.goTo(x, y, width, leading, sheet.id);
+    contents.push({ sheet: index, page: pages.count - 1, right: x + width, y });
+    if (column === 0) pages.y += lineHeight;
   }
   pages.y += gap;
 }

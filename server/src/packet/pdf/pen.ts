@@ -6,6 +6,9 @@ import { inSettingOrder, settable, type Weight } from './typeface.js';
 export const textSize = 10;
 export const leading = 12.5;
 
+/** After spaces and hyphens, but not between a number and its unit. */
+const breaks = /(?<=[\s\u2013-])(?<!\d (?=(?:ft|in|m|ohm|kohm|Mohm|mV|V|A|%)\b))/;
+
 export class Pen {
   readonly document: typeof PDFDocument.prototype;
   readonly #widths = { regular: new Map<string, number>(), bold: new Map<string, number>() };
@@ -29,7 +32,7 @@ export class Pen {
   lines(text: string, room: number, size = textSize, weight: Weight = 'regular'): string[] {
     const lines: string[] = [];
     let line = '';
-    for (const word of text.split(/(?<=[\s\u2013-])/)) {
+    for (const word of text.split(breaks)) {
       if (this.width((line + word).trimEnd(), size, weight) <= room) {
         line += word;
         continue;
