@@ -17,6 +17,11 @@ describe('NodeFiles', () => {
     expect(readText(file, { keepMark: true })).toEqual({ text: '\uFEFFstore käse {\n}\n' });
   });
 
+  it("takes the replacement character where it is the file's own", () => {
+    const file = sandbox().write('a.pair', '// \uFFFD\n');
+    expect(readText(file)).toEqual({ text: '// \uFFFD\n' });
+  });
+
   it('says what is in the way', () => {
     const { folder, write } = sandbox({ 'a.pair': '' });
     mkdirSync(join(folder, 'folder.pair'));

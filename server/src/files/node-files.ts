@@ -1,5 +1,5 @@
 /** Reading `.pair` files from the file system of this machine. */
-import { readFileSync, statSync } from 'node:fs';
+import { readFileSync, type Stats, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import type { FileHost } from '@fieldpair/language';
 
@@ -11,12 +11,19 @@ export type ReadResult = ReturnType<FileHost['read']>;
  * a separator on every system, so that one text means the same files everywhere.
  */
 export class NodeFiles implements FileHost {
+  readonly #regular: ReadonlySet<string>;
+
+  /** @param regular files that were just seen to be regular ones, so that reading need not ask the system again. */
+  constructor(regular: Iterable<string> = []) {
+    this.#regular = new Set(regular);
+  }
+
   resolve(from: string, path: string): string {
     return resolve(dirname(from), path.replaceAll('\\', '/'));
   }
 
   read(file: string): ReadResult {
-    return readText(file);
+    return readText(file, { isRegular: this.#regular.has(file) });
   }
 }
 
@@ -24,17 +31,26 @@ export class NodeFiles implements FileHost {
  * Reads UTF-8 text. A byte order mark at the start does not count as text, as in editors; whoever writes the text back
  * asks for it.
  */
-export function readText(file: string, { keepMark = false } = {}): ReadResult {
+export function readText(file: string, { keepMark = false, isRegular = false } = {}): ReadResult {
   try {
-    // Opening a pipe or a device could wait for ever.
-    const status = statSync(file);
-    if (!status.isFile()) {
-      return { problem: status.isDirectory() ? 'it is a folder' : 'it is not a regular file' };
-    }
-    return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: keepMark }).decode(readFileSync(file)) };
+    const problem = isRegular ? undefined : irregularity(statSync(file));
+    if (problem !== undefined) return { problem };
+    const text = readFileSync(file, 'utf8');
+    // Node puts this where the bytes are no UTF-8; whether the file has it of its own, a strict reading tells.
+    if (text.includes(replacement)) new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(file));
+    return { text: keepMark || !text.startsWith(byteOrderMark) ? text : text.slice(1) };
   } catch (error) {
     return { problem: fileProblem(error), missing: errorCode(error) === 'ENOENT' };
   }
+}
+
+const replacement = '\uFFFD';
+const byteOrderMark = '\uFEFF';
+
+/** What a path leads to that is no regular file, as a clause. Opening a pipe or a device could wait for ever. */
+export function irregularity(status: Stats): string | undefined {
+  if (status.isFile()) return undefined;
+  return status.isDirectory() ? 'it is a folder' : 'it is not a regular file';
 }
 
 const problems: Readonly<Record<string, string>> = {

@@ -1,14 +1,16 @@
 /** Which files a command is about: those named, and every `.pair` file in the folders named. */
-import { readdirSync, statSync } from 'node:fs';
+import { readdirSync, type Stats, statSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 import { CommandFailure } from '../cli/failure.js';
-import { fileProblem, readText } from './node-files.js';
+import { fileProblem, irregularity, readText } from './node-files.js';
 
 /**
  * Absolute paths, each once, in the order of their names as {@link shownPath} gives them.
  *
  * Folders are searched all the way down, except for `node_modules` and folders whose name begins with a dot. Links to
  * files are followed; links to folders are not, because they can lead round in a circle.
+ *
+ * All are regular files, or links that lead nowhere.
  *
  * @throws CommandFailure when a path cannot be read or holds no `.pair` file: a check of nothing must not pass.
  */
@@ -24,6 +26,7 @@ export function pairFiles(paths: readonly string[], workingFolder: string): stri
         throw new CommandFailure(`there are no .pair files in ${path}`);
       }
     } else {
+      refuseIrregular(path, status);
       found.add(absolute);
     }
   }
@@ -57,7 +60,10 @@ function addFolder(top: string, workingFolder: string, found: Set<string>): numb
       const path = join(here, entry.name);
       if (entry.isDirectory()) {
         if (entry.name !== 'node_modules' && !entry.name.startsWith('.')) waiting.push(path);
-      } else if (entry.name.endsWith('.pair') && (entry.isFile() || (entry.isSymbolicLink() && leadsToFile(path)))) {
+      } else if (
+        entry.name.endsWith('.pair') &&
+        (entry.isFile() || (entry.isSymbolicLink() && leadsToFile(path, workingFolder)))
+      ) {
         count++;
         found.add(path);
       }
@@ -67,12 +73,21 @@ function addFolder(top: string, workingFolder: string, found: Set<string>): numb
 }
 
 /** A link that leads nowhere counts as one to a file: reading it then says what is wrong. */
-function leadsToFile(link: string): boolean {
+function leadsToFile(link: string, workingFolder: string): boolean {
+  let status: Stats;
   try {
-    return !statSync(link).isDirectory();
+    status = statSync(link);
   } catch {
     return true;
   }
+  if (status.isDirectory()) return false;
+  refuseIrregular(shownPath(link, workingFolder), status);
+  return true;
+}
+
+function refuseIrregular(path: string, status: Stats): void {
+  const problem = irregularity(status);
+  if (problem !== undefined) throw new CommandFailure(`cannot read ${path}: ${problem}`);
 }
 
 function attempt<T>(path: string, read: () => T): T {

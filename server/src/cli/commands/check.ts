@@ -59,7 +59,7 @@ export function takeRule(id: string, before: readonly string[] | undefined): str
 function check(paths: readonly string[], options: CheckOptions, terminal: Terminal): number {
   const { workingFolder } = terminal;
   const files = pairFiles(paths, workingFolder);
-  const project = new Project(new NodeFiles(), options.rule ? { only: new Set(options.rule) } : {});
+  const project = new Project(new NodeFiles(files), options.rule ? { only: new Set(options.rule) } : {});
   const progress = new Progress(terminal);
   try {
     for (const [index, file] of files.entries()) {

@@ -35,7 +35,7 @@ export function addDraw(program: Command, terminal: Terminal, finish: (status: n
 function draw(paths: readonly string[], options: DrawOptions, terminal: Terminal): number {
   const { workingFolder } = terminal;
   const files = pairFiles(paths, workingFolder);
-  const project = new Project(new NodeFiles());
+  const project = new Project(new NodeFiles(files));
   const progress = new Progress(terminal);
   try {
     for (const [index, file] of files.entries()) {

@@ -35,7 +35,7 @@ export function addFigures(program: Command, terminal: Terminal, finish: (status
 function figures(paths: readonly string[], options: FiguresOptions, terminal: Terminal): number {
   const { workingFolder } = terminal;
   const files = pairFiles(paths, workingFolder);
-  const project = new Project(new NodeFiles());
+  const project = new Project(new NodeFiles(files));
   const progress = new Progress(terminal);
   try {
     // A store that several files continue is met in each of them.

@@ -41,7 +41,7 @@ export function addFix(program: Command, terminal: Terminal, finish: (status: nu
 function fix(paths: readonly string[], options: FixOptions, terminal: Terminal): number {
   const { workingFolder } = terminal;
   const files = pairFiles(paths, workingFolder);
-  const project = new Project(new NodeFiles(), options.rule ? { only: new Set(options.rule) } : {});
+  const project = new Project(new NodeFiles(files), options.rule ? { only: new Set(options.rule) } : {});
   for (const file of files) addFile(project, file, workingFolder);
   const textOf = (file: string) => project.textOf(file) ?? '';
   const before = new Map(files.map((file) => [file, textOf(file)]));
