@@ -43,9 +43,10 @@ export function lengthLimit(study: BusStudy): Limit | undefined {
   const { bus } = study;
   switch (bus.kind) {
     case 'modbus-rtu': {
-      if (bus.runs.some(({ cable, spare }) => !spare && isCategoryCable(cable))) return modbusCategoryCable;
+      for (const cable of study.runsByCable.keys()) if (isCategoryCable(cable)) return modbusCategoryCable;
+      if (!bus.rate || 9600 < bus.rate.value) return rs485Length;
       const thick = bus.runs.every(({ cable }) => (gaugeOf(cable) ?? Number.POSITIVE_INFINITY) <= 26);
-      return bus.rate && bus.rate.value <= 9600 && thick ? modbusTrunk : rs485Length;
+      return thick ? modbusTrunk : rs485Length;
     }
     case 'bacnet-mstp':
       return mstpSegment;

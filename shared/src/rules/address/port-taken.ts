@@ -49,7 +49,7 @@ export const portTaken: StoreRule = {
   },
   check(store, _, report) {
     // Only these can meet another bus at a port.
-    const shared = nodesOnSeveralBuses(store);
+    const shared = nodesLandedTwice(store);
     if (!shared.size) return;
     const first = new Map<string, { readonly bus: Bus; readonly landing: Landing }>();
     for (const bus of store.buses) {
@@ -76,15 +76,16 @@ export const portTaken: StoreRule = {
   },
 };
 
-function nodesOnSeveralBuses(store: Store): Set<StoreNode> {
-  const busOf = new Map<StoreNode, Bus>();
-  const several = new Set<StoreNode>();
+/** Nodes with several landings. */
+function nodesLandedTwice(store: Store): Set<StoreNode> {
+  const seen = new Set<StoreNode>();
+  const twice = new Set<StoreNode>();
   for (const bus of store.buses) {
     for (const { node } of bus.landings) {
-      const other = node && busOf.get(node);
-      if (node && !other) busOf.set(node, bus);
-      else if (node && other !== bus) several.add(node);
+      if (!node) continue;
+      const before = seen.size;
+      if (seen.add(node).size === before) twice.add(node);
     }
   }
-  return several;
+  return twice;
 }

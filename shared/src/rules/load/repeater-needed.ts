@@ -13,7 +13,7 @@ export const repeaterNeeded: BusRule = {
   scope: 'bus',
   check: (study, report) => {
     const { bus, unitLoads } = study;
-    if (bus.damaged) return;
+    if (bus.damaged || (bus.kind !== 'free-topology' && !isUnknown(unitLoads))) return;
     const devices = bus.landings.filter(({ node }) => node?.device).length;
     if (bus.kind === 'free-topology') {
       const { value, meaning } = segmentDevices;
