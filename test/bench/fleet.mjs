@@ -51,6 +51,21 @@ export function storeText({ store, label, buses }) {
   return `${lines.join('\n')}}\n`;
 }
 
+/** One bus of many landings, one after the other; a ring comes back to where it began. */
+export function chainText(landings, isRing) {
+  const run = (at) => `    ${20 + (at % 7)} ft to case${at} : CaseBoard`;
+  return `import "catalogue.pair"
+store long {
+  node head : SiteHead
+  bus chain : rs485 19200 on ShieldedPair22 {
+    from head.field1 terminate switch
+${Array.from({ length: landings - 1 }, (_, at) => run(at + 1)).join('\n')}${isRing ? '\n    20 ft to head.field1' : ''}
+    bias at head 560 ohm
+  }
+}
+`;
+}
+
 const port = (name) => `  port ${name} : rs485 {
     terminals + "D+" - "D-" shield "SH"
     speaks modbus-rtu
