@@ -32,10 +32,10 @@ export class MeshPair implements Pair {
     for (let node = 0; node < 2 * landingCount; node++) from[branch++] = node;
     // Both wires of a landing go together: the order of the landings' own graph is as good and half the work.
     const order = leastDegreeOrder(landingCount, runFrom, runTo);
-    const nodes = Int32Array.from(
-      { length: 2 * landingCount },
-      (_, position) => 2 * order[position >> 1]! + (position & 1),
-    );
+    const nodes = new Int32Array(2 * landingCount);
+    for (let position = 0; position < nodes.length; position++) {
+      nodes[position] = 2 * order[position >> 1]! + (position & 1);
+    }
     this.structure = new NodalStructure(2 * landingCount, from, to, joint, nodes);
   }
 
@@ -74,6 +74,8 @@ export class MeshPair implements Pair {
   }
 
   private everyLanding(figure: (landing: number) => number): number[] {
-    return Array.from({ length: this.landingCount }, (_, landing) => figure(landing));
+    const figures = new Array<number>(this.landingCount);
+    for (let landing = 0; landing < this.landingCount; landing++) figures[landing] = figure(landing);
+    return figures;
   }
 }

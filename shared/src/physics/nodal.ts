@@ -32,6 +32,9 @@ export class NodalStructure {
   readonly pattern: Pattern;
   /** Per node: its row, the same for nodes that joints make one; {@link ground} when they reach ground. */
   private readonly rowOf: Int32Array;
+  /** Per branch: the rows of its two nodes, or {@link ground}; alike for a joint. */
+  readonly fromRows: Int32Array;
+  readonly toRows: Int32Array;
 
   /**
    * `joint` tells of each branch whether it makes its two nodes one. `order` lists all nodes in the order of
@@ -56,6 +59,8 @@ export class NodalStructure {
         this.rowOf[node] = this.rowOf[group]!;
       }
     }
+    this.fromRows = from.map((node) => this.row(node));
+    this.toRows = to.map((node) => this.row(node));
     this.pattern = this.assemblePattern(size);
   }
 
@@ -65,13 +70,13 @@ export class NodalStructure {
   }
 
   private assemblePattern(size: number): Pattern {
-    const { from, to } = this;
+    const { fromRows, toRows } = this;
     const rowStarts = new Int32Array(size + 1);
-    const across = new Int32Array(from.length);
+    const across = new Int32Array(fromRows.length);
     let entries = 0;
-    for (let branch = 0; branch < from.length; branch++) {
-      const left = this.row(from[branch]!);
-      const right = this.row(to[branch]!);
+    for (let branch = 0; branch < fromRows.length; branch++) {
+      const left = fromRows[branch]!;
+      const right = toRows[branch]!;
       if (left === right || left === ground || right === ground) continue;
       rowStarts[Math.max(left, right) + 1]!++;
       across[entries++] = branch;
@@ -82,8 +87,8 @@ export class NodalStructure {
     const sources = new Int32Array(entries);
     for (let index = 0; index < entries; index++) {
       const branch = across[index]!;
-      const left = this.row(from[branch]!);
-      const right = this.row(to[branch]!);
+      const left = fromRows[branch]!;
+      const right = toRows[branch]!;
       const entry = next[Math.max(left, right)]!++;
       columns[entry] = Math.min(left, right);
       sources[entry] = branch;
@@ -107,15 +112,15 @@ export class NodalSolution {
     private readonly structure: NodalStructure,
     conductances: Float64Array,
   ) {
-    const { from, to, pattern } = structure;
+    const { fromRows, toRows, pattern } = structure;
     const { size } = pattern;
     const diagonal = new Float64Array(size);
-    const entries = new Float64Array(from.length);
-    const islands = Int32Array.from({ length: size + 1 }, (_, row) => row);
-    for (let branch = 0; branch < from.length; branch++) {
+    const entries = new Float64Array(fromRows.length);
+    const islands = eachAlone(size + 1);
+    for (let branch = 0; branch < fromRows.length; branch++) {
       const conductance = conductances[branch]!;
-      const left = structure.row(from[branch]!);
-      const right = structure.row(to[branch]!);
+      const left = fromRows[branch]!;
+      const right = toRows[branch]!;
       if (left === right || !(0 < conductance)) continue;
       entries[branch] = -conductance;
       if (left !== ground) diagonal[left]! += conductance;
@@ -201,11 +206,17 @@ function joinedGroups(
   to: Int32Array,
   chosen: (branch: number) => boolean,
 ): Int32Array {
-  const groups = Int32Array.from({ length: nodeCount + 1 }, (_, node) => node);
+  const groups = eachAlone(nodeCount + 1);
   for (let branch = 0; branch < from.length; branch++) {
     if (!chosen(branch)) continue;
     join(groups, from[branch] === ground ? nodeCount : from[branch]!, to[branch] === ground ? nodeCount : to[branch]!);
   }
+  return groups;
+}
+
+function eachAlone(count: number): Int32Array {
+  const groups = new Int32Array(count);
+  for (let member = 0; member < count; member++) groups[member] = member;
   return groups;
 }
 
