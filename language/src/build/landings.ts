@@ -131,7 +131,7 @@ export class Landings {
     const name = written?.text;
     if (!written || name === undefined) return undefined;
     // A splice that was made before may be mentioned by its bare name.
-    const splice = this.#splices.get(name);
+    const splice = this.#splices.size === 0 ? undefined : this.#splices.get(name);
     if (splice && !this.#nodes.has(name)) {
       this.#notes.use('splice', written, splice.place);
       return splice;

@@ -676,9 +676,18 @@ function keyword<T extends string>(token: number, spelling: T): T {
   skip(token);
   return spelling;
 }
+
+/** The last word of each length: texts repeat few words, and one text for all of them is cut out and hashed once. */
+const lastWords = new Array<string>(32).fill('');
 function word(token: number): string {
   skip(token);
-  return source.slice(tokenStarts[position - 1], tokenEnds[position - 1]);
+  const start = tokenStarts[position - 1]!;
+  const length = tokenEnds[position - 1]! - start;
+  const last = lastWords[length % lastWords.length]!;
+  if (last.length === length && source.startsWith(last, start)) return last;
+  const text = source.slice(start, start + length);
+  lastWords[length % lastWords.length] = text;
+  return text;
 }
 function quoted(token: number): string {
   return unquote(word(token));
@@ -704,6 +713,7 @@ export function readSheetTree(text: string, tokens: Tokens): Sheet | undefined {
     throw error;
   } finally {
     source = '';
+    lastWords.fill('');
     ({ kinds: tokenKinds, starts: tokenStarts, ends: tokenEnds } = nothing);
   }
 }

@@ -176,12 +176,19 @@ function specialNumber(text: string, at: number): [kind: number, end: number] | 
     const end = matchEnd(framingPattern, text, at);
     if (end >= 0) return [framing, end];
   }
+  // Nearly all feet come without inches: whether a number follows them is soon told.
   let after = at + 1;
   while (isDigit(text.charCodeAt(after))) after++;
-  while (text.charCodeAt(after) === 32 || text.charCodeAt(after) === 9) after++;
-  if (text.charCodeAt(after) !== 102) return undefined;
+  after = pastBlanks(text, after);
+  if (text.charCodeAt(after) !== 102 || !isDigit(text.charCodeAt(pastBlanks(text, after + 2)))) return undefined;
   const end = matchEnd(feetPattern, text, at);
   return end < 0 ? undefined : [feetAndInches, end];
+}
+
+function pastBlanks(text: string, from: number): number {
+  let at = from;
+  while (text.charCodeAt(at) === 32 || text.charCodeAt(at) === 9) at++;
+  return at;
 }
 
 function endOfDecimal(text: string, from: number): number {
