@@ -35,7 +35,13 @@ export class Notes {
     place: Place,
     more: Partial<Omit<TextReport, 'rule' | 'message' | 'place'>> = {},
   ): void {
+    if (rule !== 'syntax' && this.#isEcho(place)) return;
     this.reports.push({ rule, message, place, ...more });
+  }
+
+  /** Whether a place lies where the text has a mistake already, from which anything may follow. */
+  #isEcho({ start }: Spot): boolean {
+    return this.source.problems.some(({ echoes }) => echoes.start <= start && start <= echoes.end);
   }
 
   declare(kind: NameKind, name: Name | undefined): void {

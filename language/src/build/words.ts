@@ -1,12 +1,12 @@
 /** Words that stand for a value of a short list: kinds of bus, roles, treatments. */
 import { type BusKind, busKinds } from '@fieldpair/shared';
-import type { Word } from '../generated/reader.js';
+import type { RoleName, Word } from '../generated/reader.js';
 import type { Notes } from './notes.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
 
 /** The word when it is one of `allowed`; else undefined with a report that says what is. */
 export function wordOf<T extends string>(
-  word: Word | undefined,
+  word: Word | RoleName | undefined,
   allowed: readonly T[],
   what: string,
   notes: Notes,

@@ -36,7 +36,8 @@ const endOfLine = (text: string, at: number) => {
 
 /** The comment that ends on the line before `lineStart`, or an empty line, with where it begins; nothing else counts. */
 function commentBefore(text: string, lineStart: number, from: number): [comment: string, at: number | undefined] {
-  const at = text.lastIndexOf('\n', lineStart - 2) + 1;
+  // From a negative place lastIndexOf would look at the first character.
+  const at = lineStart < 2 ? 0 : text.lastIndexOf('\n', lineStart - 2) + 1;
   const line = text.slice(at, lineStart).trim();
   if (at < from) return ['', undefined];
   if (line === '' || line.startsWith('//')) return [line, at];

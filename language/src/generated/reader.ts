@@ -121,7 +121,14 @@ export interface Role {
   readonly type: 'Role';
   readonly start: number;
   readonly end: number;
-  readonly role: Word | undefined;
+  readonly role: RoleName | undefined;
+}
+
+export interface RoleName {
+  readonly type: 'RoleName';
+  readonly start: number;
+  readonly end: number;
+  readonly text: string | 'node' | undefined;
 }
 
 export interface Revisions {
@@ -856,10 +863,17 @@ function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 78 /* '
 
 function readRole(): Role {
   const start = tokenStarts[position]!;
-  let role: Word | undefined;
+  let role: RoleName | undefined;
   skip(78 /* 'role' */);
-role = readWord();
+role = readRoleName();
   return { type: 'Role', start, end: endBefore(position), role };
+}
+
+function readRoleName(): RoleName {
+  const start = tokenStarts[position]!;
+  let text: string | 'node' | undefined;
+  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 63 /* 'node' */) { text = keyword(63 /* 'node' */, 'node'); } else { stop(); }
+  return { type: 'RoleName', start, end: endBefore(position), text };
 }
 
 function readRevisions(): Revisions {

@@ -30,4 +30,5 @@ const tooLarge: SyntaxProblem = {
   message: `This file is larger than ${largestText / 1024 / 1024} MB and is not read; split it into one file for each store.`,
   start: 0,
   end: 0,
+  echoes: { start: 0, end: 0 },
 };

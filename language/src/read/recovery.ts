@@ -5,10 +5,11 @@
  * first asked.
  */
 import type { LangiumCoreServices, ParseResult } from 'langium';
+import { explainSlips, type Slip } from './explain-slip.js';
 import { plainSheet } from './from-langium.js';
 import { createReadingServices } from './langium-module.js';
 import type { ReadSheet } from './read-sheet.js';
-import { strayTextMessage } from './syntax-messages.js';
+import { endOfFile, missingIn, strayTextMessage } from './syntax-messages.js';
 import type { SyntaxProblem } from './syntax-problem.js';
 
 let services: LangiumCoreServices | undefined;
@@ -28,22 +29,17 @@ export function sheetOf(result: ParseResult, text: string): ReadSheet {
 const mostProblems = 100;
 
 function syntaxProblems(result: ParseResult, text: string): SyntaxProblem[] {
-  const problems: SyntaxProblem[] = [];
+  const slips: Slip[] = [];
   for (const { offset, length } of result.lexerErrors.slice(0, mostProblems)) {
-    problems.push({
-      message: strayTextMessage(text.slice(offset, offset + length)),
-      start: offset,
-      end: offset + length,
-    });
+    const message = strayTextMessage(text.slice(offset, offset + length));
+    slips.push({ message, start: offset, end: offset + length, isOutside: false, isStray: true });
   }
-  const strayEnds = problems.map(({ end }) => end);
   for (const error of result.parserErrors.slice(0, mostProblems)) {
     const [start, end] = placeOf(error, text);
-    // What follows a stray character on its line is out of place for that reason alone.
-    if (strayEnds.some((stray) => stray <= start && !text.slice(stray, start).includes('\n'))) continue;
-    problems.push({ message: error.message, start, end });
+    const missing = missingIn(error.message);
+    slips.push({ message: error.message, start, end, missing, isOutside: missing === endOfFile, isStray: false });
   }
-  return problems.sort((left, right) => left.start - right.start);
+  return explainSlips(text, slips);
 }
 
 /** Where an error is: its token, or behind the token before it where the parser invented the missing one. */

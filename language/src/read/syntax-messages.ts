@@ -9,6 +9,12 @@ type TooFew = Parameters<Messages['buildEarlyExitMessage']>[0];
 type Token = Mismatch['actual'];
 type TokenType = Mismatch['expected'];
 
+/** What is due where a declaration ended. */
+export const endOfFile = 'the end of the file';
+
+/** What one of these messages says to be due. */
+export const missingIn = (message: string): string | undefined => /^Here .* where (.*) is due\.$/s.exec(message)?.[1];
+
 const terminalNames: Readonly<Record<string, string>> = {
   ID: 'a name',
   HYPHENATED: 'a word',
@@ -16,12 +22,12 @@ const terminalNames: Readonly<Record<string, string>> = {
   NUMBER: 'a number',
   FEET_AND_INCHES: 'a length',
   FRAMING: 'a character format such as 8E1',
-  EOF: 'the end of the file',
+  EOF: endOfFile,
 };
 
 const nameOf = (type: TokenType) => terminalNames[type.name] ?? `'${type.LABEL ?? type.name.replace(/:KW$/, '')}'`;
 const found = (token: Token) => (token.image === '' ? 'the file ends' : `'${shortened(token.image)}' stands`);
-const shortened = (image: string) => (image.length <= 40 ? image : `${image.slice(0, 37)}...`);
+export const shortened = (image: string) => (image.length <= 40 ? image : `${image.slice(0, 37)}...`);
 
 /** At most six choices; a longer list helps nobody. */
 function listOf(types: Iterable<TokenType>): string {
@@ -40,7 +46,7 @@ export class SyntaxMessages extends AbstractParserErrorMessageProvider {
   }
 
   override buildNotAllInputParsedMessage({ firstRedundant }: Redundant): string {
-    return `Here ${found(firstRedundant)} where 'import', 'cable', 'device' or 'store' is due.`;
+    return `Here ${found(firstRedundant)} where ${endOfFile} is due.`;
   }
 
   override buildNoViableAltMessage({ expectedPathsPerAlt, actual }: NoAlternative): string {
@@ -54,8 +60,18 @@ export class SyntaxMessages extends AbstractParserErrorMessageProvider {
   }
 }
 
+/** Signs of other languages, and what is written instead. */
+const otherSigns: Readonly<Record<string, string>> = {
+  '#': "'#' means nothing here; a comment begins with //.",
+  ';': "';' means nothing here; a statement ends with its line.",
+  "'": "''' means nothing here; write the unit, such as 3 ft, and texts in double quotes.",
+  '=': "'=' means nothing here; a value follows its keyword after a space.",
+};
+
 /** A character that starts no token. */
 export function strayTextMessage(text: string): string {
+  const [sign = ''] = text;
+  if (Object.hasOwn(otherSigns, sign)) return otherSigns[sign]!;
   if (text.startsWith('"')) return 'This text has no closing quote on its line; end it with ".';
   if (text.startsWith('/*')) return 'This comment has no end; close it with */.';
   return `'${shortened(text)}' means nothing here; remove it, or write names with other characters in quotes.`;

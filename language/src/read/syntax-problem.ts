@@ -3,4 +3,6 @@ export interface SyntaxProblem {
   readonly message: string;
   readonly start: number;
   readonly end: number;
+  /** Whatever else seems wrong in this stretch follows from the mistake, and is not told. */
+  readonly echoes: { readonly start: number; readonly end: number };
 }

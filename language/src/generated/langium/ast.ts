@@ -1168,7 +1168,7 @@ export function isRevisions(item: unknown): item is Revisions {
 export interface Role extends langium.AstNode {
     readonly $container: DeviceDeclaration;
     readonly $type: 'Role';
-    role: Word;
+    role: RoleName;
 }
 
 export const Role = {
@@ -1178,6 +1178,21 @@ export const Role = {
 
 export function isRole(item: unknown): item is Role {
     return reflection.isInstance(item, Role.$type);
+}
+
+export interface RoleName extends langium.AstNode {
+    readonly $container: Role;
+    readonly $type: 'RoleName';
+    text: 'node' | string;
+}
+
+export const RoleName = {
+    $type: 'RoleName',
+    text: 'text'
+} as const;
+
+export function isRoleName(item: unknown): item is RoleName {
+    return reflection.isInstance(item, RoleName.$type);
 }
 
 export interface Run extends langium.AstNode {
@@ -1493,7 +1508,7 @@ export function isWaiver(item: unknown): item is Waiver {
 }
 
 export interface Word extends langium.AstNode {
-    readonly $container: BusDeclaration | CableClass | CableColours | CableShield | Conductor | ConductorColour | Draws | Guide | Polarity | PortAddress | PortDeclaration | Reads | Role | Speaks | Supplies | Waiver;
+    readonly $container: BusDeclaration | CableClass | CableColours | CableShield | Conductor | ConductorColour | Draws | Guide | Polarity | PortAddress | PortDeclaration | Reads | Speaks | Supplies | Waiver;
     readonly $type: 'Word';
     text: string;
 }
@@ -1573,6 +1588,7 @@ export type FieldpairAstType = {
     Resistance: Resistance
     Revisions: Revisions
     Role: Role
+    RoleName: RoleName
     Run: Run
     RunOption: RunOption
     SamplePoint: SamplePoint
@@ -2420,6 +2436,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [DeviceMember.$type]
+        },
+        RoleName: {
+            name: RoleName.$type,
+            properties: {
+                text: {
+                    name: RoleName.text
+                }
+            },
+            superTypes: []
         },
         Run: {
             name: Run.$type,
