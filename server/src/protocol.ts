@@ -133,6 +133,9 @@ export interface WavesPage {
 /** A landing, and how its line looks. */
 export interface WaveLine {
   readonly name: string;
+  /** Where it is written. */
+  readonly uri: string;
+  readonly position: Position;
   readonly shown: boolean;
   /** A class that gives the line its colour. */
   readonly className: string;

@@ -92,6 +92,18 @@ scenario('shows what a fault does, remembers it for the bus, and says what is un
   await again.locator('.problems').waitFor({ state: 'hidden' });
 });
 
+scenario('leads from a landing to its place in the text, and takes a fault in words', async (workbench) => {
+  const view = await openWaves(workbench, 'trial/wave.pair', 4);
+  await control(view, 'What if').selectOption({ label: 'another, in words…' });
+  await control(view, 'The fault in words').fill('short 2 ohm from caseA to probeA at 30 %');
+  await control(view, 'The fault in words').press('Enter');
+  await view.locator('.summary', { hasText: 'Bits may be misread' }).waitFor();
+  await picture(workbench, 'waves-short');
+  await view.getByRole('button', { name: 'Take away: short 2 ohm' }).click();
+  await view.getByRole('button', { name: 'probeA', exact: true }).click();
+  await workbench.cursor(({ line }) => line === 7);
+});
+
 scenario('saves the picture', async (workbench) => {
   const view = await openWaves(workbench, 'trial/wave.pair', 4);
   await view.getByRole('button', { name: 'Save picture' }).click();

@@ -23,7 +23,11 @@ export function serveWaves(connection: Connection, desk: Desk, runner: WaveRunne
     'fieldpair/waves' satisfies keyof ServerRequests,
     async (params: WavesParams, token): Promise<WavesPage | null> => {
       const plan = planWaves(desk, fileOf(params.uri), params.choices, params.position);
-      return plan ? wavesPage(plan, await simulated(plan, 'view', token), params.choices, params) : null;
+      return plan
+        ? wavesPage(plan, await simulated(plan, 'view', token), params.choices, params, (place) =>
+            desk.locationOf(place),
+          )
+        : null;
     },
   );
 

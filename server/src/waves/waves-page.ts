@@ -4,6 +4,8 @@ import {
   formatNumber,
   formatSeconds,
   isUnknown,
+  type Landing,
+  type Place,
   type Unknown,
   verdictOf,
   type Waves,
@@ -23,7 +25,7 @@ import {
   usualLandings,
   type WavePlot,
 } from '@fieldpair/shared/plot';
-import type { WaveChoices, WavesCursor, WavesPage, WavesTable } from '../protocol.js';
+import type { Position, WaveChoices, WaveLine, WavesCursor, WavesPage, WavesTable } from '../protocol.js';
 
 /** The answers to a plan, in the order of its cases. */
 export interface PlanAnswers {
@@ -36,11 +38,20 @@ export interface PlotSize {
   readonly height: number;
 }
 
+type Locate = (place: Place) => { readonly uri: string; readonly range: { readonly start: Position } };
+
 /** Sizes that a plot can still be read at, and that a client's mistake cannot blow up. */
 const within = (value: number, least: number, most: number) =>
   Number.isFinite(value) ? Math.min(most, Math.max(least, Math.round(value))) : least;
 
-export function wavesPage(plan: WavePlan, answers: PlanAnswers, choices: WaveChoices, size: PlotSize): WavesPage {
+/** @param locate where a stretch of text is for the client */
+export function wavesPage(
+  plan: WavePlan,
+  answers: PlanAnswers,
+  choices: WaveChoices,
+  size: PlotSize,
+  locate: Locate,
+): WavesPage {
   const { store, bus, question } = plan.written;
   const { written, changed } = answers;
   const problems = [...plan.problems];
@@ -57,7 +68,7 @@ export function wavesPage(plan: WavePlan, answers: PlanAnswers, choices: WaveCho
     problems,
   };
   if (isUnknown(written)) {
-    const landings = bus.landings.map(({ name, index }) => line(name, index, false));
+    const landings = bus.landings.map(({ index }) => line(bus.landings[index]!, index, false, locate));
     return {
       ...common,
       landings,
@@ -73,7 +84,9 @@ export function wavesPage(plan: WavePlan, answers: PlanAnswers, choices: WaveCho
   const drawn = drawWaves(plot);
   return {
     ...common,
-    landings: written.landings.map(({ name, landing }) => line(name, styles.get(name) ?? landing, styles.has(name))),
+    landings: written.landings.map(({ name, landing }) =>
+      line(bus.landings[landing]!, styles.get(name) ?? landing, styles.has(name), locate),
+    ),
     rate: `${formatNumber(1 / written.bitTime)} bit/s`,
     edge: `${formatSeconds(written.edge.time)}${written.edge.assumed ? ', assumed' : ''}`,
     summary: { written: waveSummary(written), ...(known ? { changed: waveSummary(known) } : {}) },
@@ -107,9 +120,10 @@ export function plotFor(
   });
 }
 
-function line(name: string, number: number, shown: boolean) {
+function line({ name, place }: Landing, number: number, shown: boolean, locate: Locate): WaveLine {
   const { className, dashes = '' } = lineStyle(number);
-  return { name, shown, className, dashes };
+  const { uri, range } = locate(place);
+  return { name, uri, position: range.start, shown, className, dashes };
 }
 
 function cursorOf(plot: WavePlot, { cursor }: DrawnPlot): { cursor?: WavesCursor } {

@@ -1,5 +1,5 @@
 /** The extension's side of the waveform view: asks the server, remembers choices, writes files. */
-import { CancellationTokenSource, Disposable, Uri, window, workspace } from 'vscode';
+import { CancellationTokenSource, Disposable, Range, Uri, ViewColumn, window, workspace } from 'vscode';
 import type { WaveChoices, WavesPage, WavesParams } from '../../../../server/src/protocol.js';
 import type { Client } from '../../client.js';
 import type { Place } from '../../text/moved-place.js';
@@ -31,6 +31,8 @@ export class WavesKeeper implements PanelKeeper {
   #chosenFor = '';
   #size: { readonly width: number; readonly height: number } | undefined;
   #lastEdit = 0;
+  /** What the page shows. */
+  #page: WavesPage | null = null;
 
   constructor(client: Client, panel: Panel<ToWavesPage, FromWavesPage>, wanted: WantedBus) {
     this.#client = client;
@@ -55,7 +57,9 @@ export class WavesKeeper implements PanelKeeper {
     const waiting = setTimeout(() => this.#panel.post({ busy: true }), patience);
     try {
       const page = await this.#pageOf(asked);
-      if (!asked.token.isCancellationRequested) this.#panel.post({ page, choices: this.#choices });
+      if (asked.token.isCancellationRequested) return;
+      this.#page = page;
+      this.#panel.post({ page, choices: this.#choices });
     } catch (error) {
       // Whoever called it off has asked anew.
       if (asked.token.isCancellationRequested) return;
@@ -124,6 +128,10 @@ export class WavesKeeper implements PanelKeeper {
       await this.#keep(message.keep);
       return;
     }
+    if ('goTo' in message) {
+      await this.#goTo(message.goTo);
+      return;
+    }
     if ('size' in message) this.#size = message.size;
     else await this.#choose(message.choices);
     this.#asked.cancel();
@@ -141,6 +149,15 @@ export class WavesKeeper implements PanelKeeper {
       this.#choices = choices;
       await this.#remembered.keep(uri, store, bus, rest);
     }
+  }
+
+  async #goTo(name: string): Promise<void> {
+    const landing = this.#page?.landings.find((one) => one.name === name);
+    if (!landing) return;
+    const { line, character } = landing.position;
+    const selection = new Range(line, character, line, character);
+    const viewColumn = this.#panel.editor?.viewColumn ?? ViewColumn.One;
+    await window.showTextDocument(Uri.parse(landing.uri), { selection, viewColumn });
   }
 
   async #keep(format: 'svg' | 'csv'): Promise<void> {

@@ -13,5 +13,7 @@ export type FromWavesPage =
   | { readonly choices: WaveChoices }
   /** Pixels that the plot may take. */
   | { readonly size: { readonly width: number; readonly height: number } }
+  /** Show a landing in the text. */
+  | { readonly goTo: string }
   /** Write what is shown to a file. */
   | { readonly keep: 'svg' | 'csv' };

@@ -15,6 +15,15 @@ const views = [
   { view: 'eye', text: 'Eye' },
 ] as const;
 
+/** Stands for a fault that is not in the list. */
+const inWords = '...';
+
+/** A fault with a place and a value of its own, on the first run of the bus. */
+function exampleOf({ faults }: WavesPage): string {
+  const short = faults.flatMap(({ phrases }) => phrases).find((phrase) => phrase.startsWith('short '));
+  return short === undefined ? 'crossed at a landing' : `${short.replace('1 ohm', '5 ohm')} at 40 %`;
+}
+
 /** @param choose is told what is chosen from now on */
 export function controls(choose: (choices: WaveChoices) => void): Controls {
   let page: WavesPage | undefined;
@@ -66,11 +75,27 @@ export function controls(choose: (choices: WaveChoices) => void): Controls {
     onchange: () => change({ bits: written(bits.value) }),
   });
   const fix = make('select', { onchange: () => change({ fix: written(fix.value) }) });
+  const addFault = (phrase: string | undefined) => {
+    if (phrase !== undefined) change({ faults: [...new Set([...(choices.faults ?? []), phrase])] });
+  };
   const fault = make('select', {
     onchange: () => {
-      if (fault.value !== '') change({ faults: [...(choices.faults ?? []), fault.value] });
+      faultWords.hidden = fault.value !== inWords;
+      if (fault.value === inWords) faultText.focus();
+      else addFault(written(fault.value));
     },
   });
+  const faultText = make('input', {
+    type: 'text',
+    size: 34,
+    spellcheck: false,
+    onchange: () => {
+      addFault(written(faultText.value));
+      faultText.value = '';
+    },
+  });
+  const faultWords = labelled('The fault in words', faultText);
+  faultWords.hidden = true;
   const faultList = make('ul', { className: 'faults' });
   faultList.setAttribute('aria-label', 'Faults that are assumed');
   const landings = make('fieldset', { className: 'landings' });
@@ -86,6 +111,7 @@ export function controls(choose: (choices: WaveChoices) => void): Controls {
     labelled('Bits', bits),
     labelled('Compare with', fix),
     labelled('What if', fault),
+    faultWords,
     faultList,
   );
 
@@ -129,7 +155,17 @@ export function controls(choose: (choices: WaveChoices) => void): Controls {
       });
       return make('label', {}, box, linePiece(className, dashes), make('span', {}, name));
     });
-    landings.replaceChildren(make('legend', {}, 'Landings to draw'), ...boxes);
+    const usual = make(
+      'button',
+      {
+        type: 'button',
+        className: 'link',
+        hidden: choices.landings === undefined,
+        onclick: () => change({ landings: undefined }),
+      },
+      'the usual ones',
+    );
+    landings.replaceChildren(make('legend', {}, 'Landings to draw'), ...boxes, usual);
     if (focused !== undefined) landings.querySelector<HTMLInputElement>(`input[value=${CSS.escape(focused)}]`)?.focus();
   };
 
@@ -165,6 +201,8 @@ export function controls(choose: (choices: WaveChoices) => void): Controls {
         page.fixes.some(({ id }) => id === choices.fix) ? (choices.fix ?? '') : '',
       );
       setFaultOptions(fault, page.faults);
+      if (!faultWords.hidden) fault.value = inWords;
+      faultText.placeholder = exampleOf(page);
       showFaults(choices.faults ?? []);
       showLandings(page.landings);
     },
@@ -177,6 +215,7 @@ function setFaultOptions(list: HTMLSelectElement, groups: WavesPage['faults']): 
     list.dataset.options = wanted;
     list.replaceChildren(
       make('option', { value: '' }, 'add a fault\u2026'),
+      make('option', { value: inWords }, 'another, in words\u2026'),
       ...groups.map(({ group, phrases }) =>
         make('optgroup', { label: group }, ...phrases.map((phrase) => make('option', { value: phrase }, phrase))),
       ),

@@ -66,8 +66,17 @@ function show(page: WavesPage | null, choices: WaveChoices): void {
   problems.replaceChildren(...page.problems.map((problem) => make('li', {}, problem)));
   plot.show(page.plot, new Map(page.landings.map(({ name, className }) => [name, className])));
   plot.element.hidden = keeping.hidden = choice.landings.hidden = page.plot === undefined;
-  table.replaceChildren(...(page.table ? [tableOf(page.table)] : []));
+  showTable(page.table);
   notes.replaceChildren(...page.notes.map((note) => make('li', {}, note)));
+}
+
+let tableShown = '';
+/** A table that has not changed stays, and with it the focus in it. */
+function showTable(shown: WavesPage['table']): void {
+  const content = JSON.stringify(shown ?? null);
+  if (content === tableShown) return;
+  tableShown = content;
+  table.replaceChildren(...(shown ? [tableOf(shown, (name) => extension.post({ goTo: name }))] : []));
 }
 
 const extension = connect<ToWavesPage, FromWavesPage, never>(

@@ -5,7 +5,8 @@ import { make } from './dom.js';
 /** How surely a landing is read, as a shape, for those who see no colours. */
 const marks = { sure: '\u2713', doubtful: '\u25b3', lost: '\u2715' } as const;
 
-export function tableOf({ columns, rows, explained }: WavesTable): HTMLElement {
+/** @param goTo is told of a landing that somebody wants to see in the text */
+export function tableOf({ columns, rows, explained }: WavesTable, goTo: (name: string) => void): HTMLElement {
   const head = make('tr', {}, ...columns.map((name) => make('th', { scope: 'col' }, name)));
   const body = rows.map(({ cells, read }) => {
     const [name = '', verdict = '', ...rest] = cells;
@@ -14,7 +15,15 @@ export function tableOf({ columns, rows, explained }: WavesTable): HTMLElement {
     return make(
       'tr',
       { className: read },
-      make('th', { scope: 'row' }, name),
+      make(
+        'th',
+        { scope: 'row' },
+        make(
+          'button',
+          { type: 'button', className: 'link', title: 'Show it in the text', onclick: () => goTo(name) },
+          name,
+        ),
+      ),
       make('td', {}, mark, ` ${verdict}`),
       ...rest.map((cell) => make('td', { className: 'number' }, cell)),
     );
