@@ -107,15 +107,18 @@ scenario('leads from a landing to its place in the text, and takes a fault in wo
 scenario('saves the picture', async (workbench) => {
   const view = await openWaves(workbench, 'trial/wave.pair', 4);
   await view.getByRole('button', { name: 'Save picture' }).click();
+  const proposed = 'waves-cases-pattern.svg';
   const input = workbench.page.locator('.quick-input-widget input.input');
-  await input.waitFor();
-  const target = join(stores, 'kept.svg');
-  await input.fill(target);
-  // The dialog takes the path in pieces, and no answer while it looks at one.
+  await workbench.page.waitForFunction(
+    (name) => document.querySelector('.quick-input-widget input.input')?.value.endsWith(name),
+    proposed,
+  );
+  // The dialog takes no answer while it looks at its folder.
   for (let tries = 0; tries < 10 && (await input.isVisible()); tries++) {
     await input.press('Enter');
     await workbench.page.waitForTimeout(500);
   }
+  const target = join(stores, 'trial', proposed);
   for (let waited = 0; waited < 100 && !existsSync(target); waited++) await workbench.page.waitForTimeout(100);
   assert.match(readFileSync(target, 'utf8'), /^<svg [^>]*>.*waves, bus cases.*<\/svg>\n$/s);
 });
