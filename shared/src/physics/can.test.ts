@@ -47,9 +47,17 @@ describe('how far the conductors of CAN carry', () => {
     expect(cool).toBeCloseTo((0.36364 * ((114 * 20_000) / (20_000 + 114))) / (2 * 0.05296 * 1.05), 0);
   });
 
-  it('is unknown without terminators', () => {
-    const { study } = busOf('can').from('a').to('b', 10).built();
-    expect(wireReach(study)).toEqual({ unknown: 'terminators at the two ends' });
+  it('counts the usual terminators where there are none, and is unknown for what is no line', () => {
+    const line = (terminate?: number) =>
+      wireReach(
+        busOf('can')
+          .from('a', terminate === undefined ? {} : { terminate })
+          .to('b', 10, terminate === undefined ? {} : { terminate })
+          .built().study,
+      );
+    expect(line()).toBe(line(120));
+    const star = busOf('can').from('a').to('b', 5).from('a').to('c', 5).from('a').to('d', 5).built().study;
+    expect(wireReach(star)).toEqual({ unknown: 'the two ends of the bus: it is no single chain' });
   });
 });
 

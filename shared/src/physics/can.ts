@@ -3,7 +3,7 @@
 import { longestWay } from '../figures/longest-way.js';
 import type { BusStudy } from '../figures/study.js';
 import { isUnknown, type Known } from '../known.js';
-import { canLevels } from '../limits/can.js';
+import { canLevels, canTerminators } from '../limits/can.js';
 import type { Bus, Landing } from '../network.js';
 import { type Metres, metres, type Ohms, ohms, type Ratio, ratio, type Seconds, seconds } from '../quantity.js';
 import { lowered, terminatorTolerance } from './tolerance.js';
@@ -84,13 +84,20 @@ export function longestByResistance({ resistance, terminator, input, nodes }: Ca
 /** What a node resists between the wires: as the catalogue has it, else the least that a node may. */
 export const inputOf = ({ port }: Landing): Ohms => port?.resistance ?? canLevels.leastInput;
 
-/** Equation 11 for a bus as it is; undefined where it has no terminator, unknown without its conductor. */
+/** What an end of a line is terminated with; the usual resistor where it has none, so that it can be judged all the same. */
+export function endResistance({ terminations }: Landing): Ohms {
+  let conductance = 0;
+  for (const { resistance, capacitance } of terminations) if (capacitance === undefined) conductance += 1 / resistance;
+  return conductance === 0 ? canTerminators.nominal : ohms(1 / conductance);
+}
+
+/** Equation 11 for a line as it is, with the usual terminators where it has none. */
 export function wireReach(study: BusStudy): Known<Metres> {
   const { bus, loopResistance, shape } = study;
   if (isUnknown(loopResistance)) return loopResistance;
   const trunk = study.trunkLength;
-  const terminators = bus.landings.flatMap(({ terminations }) => terminations.map(({ resistance }) => resistance));
-  if (!shape.ends || trunk === 0 || terminators.length === 0) return { unknown: 'terminators at the two ends' };
+  if (!shape.ends || trunk === 0) return { unknown: 'the two ends of the bus: it is no single chain' };
+  const terminators = shape.ends.map((end) => endResistance(bus.landings[end]!));
   const devices = bus.landings.filter(({ node }) => node);
   return longestByResistance({
     resistance: loopResistance.high / 2 / trunk,

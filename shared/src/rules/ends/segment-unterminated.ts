@@ -1,5 +1,6 @@
 /** A free-topology segment without its terminator. */
-import { segmentForm } from '../../limits/free-topology.js';
+import type { BusStudy } from '../../figures/study.js';
+import { segmentForm, segmentStub } from '../../limits/free-topology.js';
 import { segmentExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
 import { dueTermination, isBare, partsText, terminateEdit, terminateTitle } from './terminators.js';
@@ -21,7 +22,7 @@ export const segmentUnterminated: BusRule = {
       place: bus.place,
       fixes: () => [
         { title: terminateTitle(bus, at, 'free'), safe: false, edits: [terminateEdit(bus, at, 'free')] },
-        ...bothEndsFix(study.shape.ends, (index) => terminateEdit(bus, bus.landings[index]!)),
+        ...bothEndsFix(study, (index) => terminateEdit(bus, bus.landings[index]!)),
       ],
     });
   },
@@ -45,12 +46,9 @@ export const segmentUnterminated: BusRule = {
   },
 };
 
-/** A plain chain may become a doubly terminated bus instead. */
-function bothEndsFix(
-  ends: readonly [number, number] | undefined,
-  edit: (landing: number) => ReturnType<typeof terminateEdit>,
-) {
-  return ends
+/** A plain chain with short stubs may become a doubly terminated bus instead. */
+function bothEndsFix({ shape: { ends, taps } }: BusStudy, edit: (landing: number) => ReturnType<typeof terminateEdit>) {
+  return ends && taps.every(({ reach }) => reach <= segmentStub.value)
     ? [{ title: 'Terminate both ends with 105 ohm, as a doubly terminated bus', safe: false, edits: ends.map(edit) }]
     : [];
 }

@@ -1,12 +1,24 @@
 /** Two terminators at one end, other than a switch and a resistor. */
 
+import type { Fix } from '../../finding.js';
 import { listed } from '../../known.js';
-import { segmentForm } from '../../limits/free-topology.js';
-import type { Bus } from '../../network.js';
+import { segmentForm, segmentTerminators } from '../../limits/free-topology.js';
+import type { Bus, Landing } from '../../network.js';
 import type { BusRule, Report } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
 import { isSwitchConflict } from './terminator-switch-conflict.js';
-import { keepOnlyFix, severityBySource, terminatedEnds, terminatedKinds, terminationText } from './terminators.js';
+import {
+  canUnterminate,
+  isSegmentTerminator,
+  keepOnlyFix,
+  partsText,
+  severityBySource,
+  terminatedEnds,
+  terminatedKinds,
+  terminateEdit,
+  terminationText,
+  unterminateEdit,
+} from './terminators.js';
 
 export const terminatorExtra: BusRule = {
   id: 'terminator-extra',
@@ -65,12 +77,10 @@ export const terminatorExtra: BusRule = {
 function checkSegment(bus: Bus, report: (finding: Report) => void): void {
   const terminated = bus.landings.filter(({ terminations }) => terminations.length > 0);
   const all = terminated.flatMap((landing) => landing.terminations.map((termination) => ({ landing, termination })));
-  const [first, ...others] = all;
-  const last = others.at(-1);
-  if (!first || !last) return;
-  const name = ({ landing }: (typeof all)[number]) => landing.name;
+  const last = all.at(-1);
+  if (!last || all.length < 2) return;
   report({
-    message: `segment ${bus.name} has ${all.length} terminators, at ${listed([...new Set(all.map(name))])}; free topology takes exactly one, anywhere on the segment, unless it is one chain with one at each end: remove ${others.length}`,
+    message: `segment ${bus.name} has ${all.length} terminators, at ${listed(terminated.map(({ name }) => name))}; free topology takes exactly one, anywhere on the segment, unless it is one chain with one at each end: remove ${all.length - 1}`,
     place: last.termination.place ?? last.landing.place,
     related: all
       .slice(0, -1)
@@ -78,16 +88,29 @@ function checkSegment(bus: Bus, report: (finding: Report) => void): void {
         termination.place ? [{ message: `${landing.name} is terminated here`, place: termination.place }] : [],
       ),
     at: last.landing.name,
-    fixes: () => {
-      const written = others.flatMap(({ termination }) => termination.place ?? []);
-      if (written.length < others.length) return [];
-      return [
-        {
-          title: `Keep the terminator of ${first.landing.name} alone`,
-          safe: false,
-          edits: written.map((place) => ({ kind: 'write', place, text: '' })),
-        },
-      ];
-    },
+    fixes: () => oneTerminatorFix(bus, terminated),
   });
+}
+
+/** Keeps the one that fits, else makes the first one fit; nothing where one is fixed inside a device. */
+function oneTerminatorFix(bus: Bus, terminated: readonly Landing[]): Fix[] {
+  const due = segmentTerminators.free;
+  const sound = terminated.find(
+    ({ terminations }) => terminations.length === 1 && terminations.every((one) => isSegmentTerminator(one, due)),
+  );
+  const kept = sound ?? terminated[0];
+  const others = terminated.filter((landing) => landing !== kept);
+  if (!kept || !others.every(canUnterminate) || (!sound && !canUnterminate(kept))) return [];
+  return [
+    {
+      title: sound
+        ? `Keep the terminator of ${kept.name} alone`
+        : `Terminate ${kept.name} with ${partsText(due)}, and nothing else`,
+      safe: false,
+      edits: [
+        ...(sound ? [] : [terminateEdit(bus, kept, 'free')]),
+        ...others.map((landing) => unterminateEdit(bus, landing)),
+      ],
+    },
+  ];
 }

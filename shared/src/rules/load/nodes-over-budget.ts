@@ -1,4 +1,5 @@
 import { leastCanLoad } from '../../limits/can.js';
+import { endResistance } from '../../physics/can.js';
 import { portConductance } from '../../physics/loads.js';
 import { formatOhms, ohms } from '../../quantity.js';
 import { canExample } from '../other-example.js';
@@ -12,19 +13,16 @@ const crowd = [
   ),
 ];
 
-/** Two terminators and all nodes in one point: the cable between them only helps. */
+/** Two terminators and all nodes in one point: the cable between them only helps. A terminator too many has its own finding. */
 export const nodesOverBudget: BusRule = {
   id: 'nodes-over-budget',
   severity: 'warning',
   kinds: ['can'],
   scope: 'bus',
   check: ({ bus, shape }, report) => {
-    const terminations = bus.landings.flatMap((landing) => landing.terminations);
-    // Another number of terminators has its own finding, and is the cause.
-    if (bus.damaged || !shape.ends || terminations.length !== 2) return;
+    if (bus.damaged || !shape.ends) return;
     let conductance = 0;
-    for (const { resistance, capacitance } of terminations)
-      if (capacitance === undefined) conductance += 1 / resistance;
+    for (const end of shape.ends) conductance += 1 / endResistance(bus.landings[end]!);
     const devices = bus.landings.filter(({ node }) => node);
     for (const landing of devices) conductance += portConductance('can', landing)?.across ?? 0;
     const load = ohms(1 / conductance);

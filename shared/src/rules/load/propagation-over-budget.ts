@@ -4,7 +4,7 @@ import { propagation, samplePointOf } from '../../physics/can.js';
 import { formatNumber, formatRate, formatSeconds, seconds } from '../../quantity.js';
 import { canExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
-import { slowerFixes } from './rate-too-fast-for-length.js';
+import { answersAt, slowerFixes } from './rate-too-fast-for-length.js';
 
 /** The way there and back against the part of the bit before its sample. A line too long for its rate is told as that. */
 export const propagationOverBudget: BusRule = {
@@ -27,7 +27,7 @@ export const propagationOverBudget: BusRule = {
       message: `a bit needs ${formatSeconds(time)} from ${from.name} to ${to.name} and back${assumed}; at ${formatRate(bus.rate.value)} and a sample at ${share} % it has ${formatSeconds(seconds(time + slack))} (${formatSeconds(seconds(-slack))} short): slow bus ${bus.name} down, shorten it, or sample later`,
       place: bus.samplePoint?.place ?? bus.rate.place,
       severity: unsaid.length > 0 ? 'warning' : 'error',
-      fixes: () => slowerFixes(study, (rate) => time <= samplePointOf(bus) / rate),
+      fixes: () => slowerFixes(study, (rate) => answersAt(study, rate)),
     });
   },
   explanation: {

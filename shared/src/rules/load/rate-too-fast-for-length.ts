@@ -1,7 +1,9 @@
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
+import { isUnknown } from '../../known.js';
 import { canRates } from '../../limits/can.js';
 import { lengthLimit, lengthTimesRate, limitedLength, slowRate } from '../../limits/length.js';
+import { propagation, samplePointOf } from '../../physics/can.js';
 import { type BitsPerSecond, bitsPerSecond, formatRate, metres } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { loadExample } from './example.js';
@@ -67,8 +69,15 @@ function checkCan(study: BusStudy, report: (finding: Report) => void): void {
   report({
     message: `bus ${name} runs ${study.lengthText(length)}; ${study.lengthText(metres(limit.value))} is ${limit.meaning} (${study.lengthText(metres(length - limit.value))} over); slow it down or shorten it`,
     place: rate.place,
-    fixes: () => slowerFixes(study, (slower) => length <= (study.canGuide.length(slower) ?? 0)),
+    fixes: () =>
+      slowerFixes(study, (slower) => length <= (study.canGuide.length(slower) ?? 0) && answersAt(study, slower)),
   });
+}
+
+/** Whether the slowest answer comes before the sample at a rate, as far as the delays are known. */
+export function answersAt(study: BusStudy, rate: BitsPerSecond): boolean {
+  const found = propagation(study);
+  return isUnknown(found) || !found || found.time <= samplePointOf(study.bus) / rate;
 }
 
 /** The fastest rate of the guides that will do and that every device can be set to. */

@@ -4,6 +4,7 @@ import type { BusStudy, Tap } from '../../figures/study.js';
 import { across } from '../../figures/walk.js';
 import type { Fix, Severity } from '../../finding.js';
 import { segmentForm, segmentStub } from '../../limits/free-topology.js';
+import { lengthLimit, limitedLength } from '../../limits/length.js';
 import { severityOf } from '../../limits/limit.js';
 import { modbusTapLimit } from '../../limits/tap.js';
 import { formatRate, formatSeconds, metres, seconds } from '../../quantity.js';
@@ -123,6 +124,10 @@ function throughFixes(study: BusStudy, tap: Tap): Fix[] {
   const run = bus.runs[tap.run]!;
   const name = bus.landings[across(run, tap.at)]!.name;
   const isNewEnd = !shape.ends?.includes(chain.start) || !shape.ends.includes(last.landing);
+  // The tap becomes trunk, and so does the way back from it; what would be too long then is no remedy.
+  const limit = lengthLimit(study);
+  const counted = bus.kind === 'can' || bus.kind === 'free-topology' ? run.length : 0;
+  if (limit && limit.value < limitedLength(study) + counted + (isNewEnd ? 0 : run.length)) return [];
   return [
     {
       title: isNewEnd

@@ -15,20 +15,23 @@ export const statementForeign: BusRule = {
   kinds: 'every',
   check({ bus }, report) {
     if (bus.damaged) return;
-    const tell = (what: string, kinds: string, place: Place) =>
+    const tell = (what: string, kinds: string, place: Place, at?: string) =>
       report({
         message: `${what} speaks of ${kinds} and bus ${bus.name} is ${bus.kind}; remove it`,
         place,
+        ...(at !== undefined && { at }),
         unnecessary: true,
         fixes: () => [{ title: `Remove ${what}`, safe: false, edits: [{ kind: 'write', place, text: '' }] }],
       });
     const { kind, samplePoint, guide, runs, landings } = bus;
     if (kind !== 'can' && samplePoint) tell('sample at', 'CAN', samplePoint.place);
     if (kind !== 'can' && guide) tell('guide', 'CAN', guide.place);
-    if (kind !== 'ethernet') for (const { cords } of runs) if (cords) tell('cords', 'Ethernet', cords.place);
+    if (kind !== 'ethernet')
+      for (const { cords, to, from } of runs)
+        if (cords) tell('cords', 'Ethernet', cords.place, landings[to ?? from]?.name);
     if (kind === undefined || !withoutEnds.has(kind)) return;
-    for (const { terminations } of landings)
-      for (const { place } of terminations) if (place) tell('terminate', 'buses with ends', place);
+    for (const { terminations, name } of landings)
+      for (const { place } of terminations) if (place) tell('terminate', 'buses with ends', place, name);
   },
   explanation: {
     what: 'A statement speaks of another kind of bus than the one it is written in, so that nothing comes of it.',
