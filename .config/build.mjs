@@ -64,7 +64,13 @@ const commandLine = {
 
 const server = (outdir, minify) => ({
   ...common,
-  entryPoints: { 'server-bundle': 'server/src/main.ts', 'wave-worker': 'server/src/waves/wave-worker.ts' },
+  entryPoints: {
+    'server-bundle': 'server/src/main.ts',
+    'wave-worker': 'server/src/waves/wave-worker.ts',
+    packets: 'server/src/packet/index.ts',
+  },
+  // What an ES module says of itself is lost in CommonJS; the library has the same in CommonJS too.
+  alias: { pdfkit: join(root, 'node_modules/pdfkit/js/pdfkit.js') },
   outdir,
   outExtension: { '.js': '.cjs' },
   format: 'cjs',

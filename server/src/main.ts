@@ -8,6 +8,6 @@ serve(
   named
     ? createConnection(ProposedFeatures.all)
     : createConnection(ProposedFeatures.all, process.stdin, process.stdout),
-  // The bundle of this file is in CommonJS; that of the worker stands beside it.
-  join(__dirname, 'wave-worker.cjs'),
+  // The bundle of this file is in CommonJS; the others stand beside it.
+  { waveWorker: join(__dirname, 'wave-worker.cjs'), packets: join(__dirname, 'packets.cjs') },
 );

@@ -13,9 +13,11 @@
  *   the waveforms `ShowWavesCommand` and one that opens the drawing `DrawStoreCommand` with the same.
  */
 import type { Drawing, DrawingParams, LandingMove, MoveLandingParams } from './protocol/drawing.js';
+import type { PacketPage, PacketParams, SavedPacket, SavePacketParams } from './protocol/packet.js';
 import type { Position } from './protocol/places.js';
 
 export type { Drawing, DrawingParams, DrawingPart, LandingMove, MoveLandingParams } from './protocol/drawing.js';
+export type { PacketFormat, PacketPage, PacketParams, SavedPacket, SavePacketParams } from './protocol/packet.js';
 export type { Location, Position, Range } from './protocol/places.js';
 
 /** Requests from client to server. */
@@ -33,6 +35,10 @@ export interface ServerRequests {
   'fieldpair/drawing': { params: DrawingParams; result: Drawing | null };
   /** The edits that move a landing to another place of its bus, or one line that says why there are none. */
   'fieldpair/moveLanding': { params: MoveLandingParams; result: LandingMove };
+  /** The installer's packet of the store at a place, to look at; null when there is none. */
+  'fieldpair/packet': { params: PacketParams; result: PacketPage | null };
+  /** The same as files. */
+  'fieldpair/savePacket': { params: SavePacketParams; result: SavedPacket };
   /** Checks every `.pair` file of the workspace, open or not. */
   'fieldpair/checkWorkspace': { params: undefined; result: WorkspaceCheck };
 }

@@ -15,12 +15,20 @@ import { WaveRunner } from '../waves/wave-runner.js';
 import { Checker } from './checker.js';
 import { disk, fileOf } from './disk.js';
 import { serveDrawing } from './drawing.js';
+import { servePackets } from './packets.js';
 import { readSettings } from './settings.js';
 import { Texts } from './texts.js';
 import { serveWaves } from './waves.js';
 
-/** @param waveWorker the bundle of waves/wave-worker.ts */
-export function serve(connection: Connection, waveWorker: string): void {
+/** Bundles beside the server's own, which are loaded when they are first needed. */
+export interface Bundles {
+  /** Of waves/wave-worker.ts. */
+  readonly waveWorker: string;
+  /** Of packet/index.ts. */
+  readonly packets: string;
+}
+
+export function serve(connection: Connection, { waveWorker, packets }: Bundles): void {
   const project = new Project(disk);
   const desk = new Desk(project);
   const open = new Set<string>();
@@ -87,6 +95,7 @@ export function serve(connection: Connection, waveWorker: string): void {
   });
   serveWaves(connection, desk, new WaveRunner(waveWorker));
   serveDrawing(connection, desk, failed);
+  servePackets(connection, desk, packets, failed);
   connection.onRequest('fieldpair/checkWorkspace' satisfies keyof ServerRequests, async (): Promise<WorkspaceCheck> => {
     await texts.readWorkspace().catch(failed);
     await checker.settled();

@@ -1,9 +1,10 @@
 /** One packet from texts to files: what a command does for each store, in its own thread or in another. */
 import { Project } from '@fieldpair/language';
-import { createStudy, type Finding, type Store } from '@fieldpair/shared';
+import { createStudy, type Store } from '@fieldpair/shared';
 import { makePacket, type PacketOptions } from '@fieldpair/shared/documents';
 import { gitRevision } from '../files/git-revision.js';
 import { fileProblem, NodeFiles } from '../files/node-files.js';
+import { findingsOf } from './store-findings.js';
 import { type PacketFormat, packetFiles, writeFiles } from './write-packet.js';
 
 /** Plain data, because it passes between threads. */
@@ -44,13 +45,6 @@ export async function packetOfTask(
   }
   const errors = findings.filter(({ severity, waived }) => severity === 'error' && !waived).length;
   return { sheets: packet.sheets.length, files: made.length, errors };
-}
-
-/** What is wrong with a store, and with the texts that it is written in. */
-export function findingsOf(project: Project, store: Store, files: readonly string[]): Finding[] {
-  return files
-    .flatMap((file) => project.findingsOf(file))
-    .filter((finding) => finding.store === undefined || finding.store === store.name);
 }
 
 /** The files in which each store is written, as far as the project knows them, stores in the order of the files. */

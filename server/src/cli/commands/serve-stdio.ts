@@ -4,7 +4,10 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { serve } from '../../lsp/serve.js';
 
 export function serveStdio(): void {
-  // This file is bundled into a chunk, in a folder below the worker's.
-  const waveWorker = fileURLToPath(new URL('../wave-worker.cjs', import.meta.url));
-  serve(createConnection(ProposedFeatures.all, process.stdin, process.stdout), waveWorker);
+  // This file is bundled into a chunk, in a folder below that of the other bundles.
+  const bundle = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url));
+  serve(createConnection(ProposedFeatures.all, process.stdin, process.stdout), {
+    waveWorker: bundle('wave-worker.cjs'),
+    packets: bundle('packets.cjs'),
+  });
 }

@@ -39,7 +39,14 @@ export async function startServer(options: StartOptions): Promise<RunningServer>
   const place = mkdtempSync(join(tmpdir(), 'fieldpair-bundle-'));
   const bundle = join(place, 'server.cjs');
   await build({
-    entryPoints: { server: source('../../main.ts'), 'wave-worker': source('../../waves/wave-worker.ts') },
+    entryPoints: {
+      server: source('../../main.ts'),
+      'wave-worker': source('../../waves/wave-worker.ts'),
+      packets: source('../../packet/index.ts'),
+    },
+    alias: { pdfkit: source('../../../../node_modules/pdfkit/js/pdfkit.js') },
+    loader: { '.ttf': 'binary' },
+    target: 'node22',
     bundle: true,
     platform: 'node',
     format: 'cjs',

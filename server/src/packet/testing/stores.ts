@@ -2,7 +2,7 @@
 import { Project } from '@fieldpair/language';
 import { createStudy } from '@fieldpair/shared';
 import { makePacket, type Packet, type PacketOptions } from '@fieldpair/shared/documents';
-import { findingsOf } from '../packet-task.js';
+import { findingsOf } from '../store-findings.js';
 
 const file = 'store.pair';
 
