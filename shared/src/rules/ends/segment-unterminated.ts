@@ -28,7 +28,7 @@ export const segmentUnterminated: BusRule = {
   },
   explanation: {
     what: 'A free-topology segment carries no terminator. One is due, anywhere on it.',
-    why: 'The terminator takes in what comes back from the many open ends of a tree. Its capacitors keep direct current out of the transformers, so that it is no plain resistor.',
+    why: 'The terminator takes in what comes back from the many open ends of a tree. The capacitors in it block direct current, as the devices of the channel do, so that it is no plain resistor.',
     field:
       'Few devices on short cable work without it; with length and devices some stop answering, and which ones changes. An ohmmeter does not see the terminator, for its capacitors block direct current: look for it.',
     mend: 'Land a terminator of 52.3 ohm with two 100 uF capacitors back to back at one device, best at the head. A segment that is one chain may have 105 ohm at each end instead, and then runs farther.',
