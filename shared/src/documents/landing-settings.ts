@@ -1,6 +1,6 @@
 /** What has to be set or done at a landing beside its screws: terminator, bias, shield, address. */
 import { type Bus, type Landing, type LandingTermination, rs485Kinds } from '../network.js';
-import { formatAmperes, formatNumber, formatOhms, formatSignificant } from '../quantity.js';
+import { formatAmperes, formatFarads, formatNumber, formatOhms } from '../quantity.js';
 
 /** `Terminator: ON`, `Bias: OFF`, `Shield: join both drains under SH`, in the order in which they are done. */
 export function settingLines(bus: Bus, landing: Landing): string[] {
@@ -24,7 +24,7 @@ export function settingLines(bus: Bus, landing: Landing): string[] {
 export const terminationValue = ({ resistance, capacitance }: Omit<LandingTermination, 'means'>): string =>
   capacitance === undefined
     ? formatOhms(resistance)
-    : `${formatOhms(resistance)} and ${formatSignificant(capacitance * 1e9)} nF in series`;
+    : `${formatOhms(resistance)} and ${formatFarads(capacitance)} in series`;
 
 /** What terminates a landing, and that nothing does where something could; undefined where the kind knows of none. */
 export function terminatorText(
@@ -68,18 +68,20 @@ export function shieldText(bus: Bus, { index, runs, port, shield }: Landing): st
 }
 
 /** `; earth it here and nowhere else`; nothing where it is not earthed. */
-function earthText({ earths }: Bus, index: number): string {
+function earthText({ earths, kind }: Bus, index: number): string {
   const here = earths.find(({ landing }) => landing === index);
   if (!here) return '';
   const through = here.through ? ` through ${partsText(here.through)}` : '';
-  return `; earth it here${through}${earths.length === 1 ? ' and nowhere else' : ''}`;
+  // Free topology may earth its shield at each device.
+  const alone = earths.length === 1 && kind !== 'free-topology';
+  return `; earth it here${through}${alone ? ' and nowhere else' : ''}`;
 }
 
 /** `1 Mohm and 10 nF side by side`. */
 const partsText = ({ resistance, capacitance }: Omit<LandingTermination, 'means'>) =>
   capacitance === undefined
     ? formatOhms(resistance)
-    : `${formatOhms(resistance)} and ${formatSignificant(capacitance * 1e9)} nF side by side`;
+    : `${formatOhms(resistance)} and ${formatFarads(capacitance)} side by side`;
 
 /** How a contact lies in its loop. */
 function contactLines({ wiring, port }: Landing): string[] {

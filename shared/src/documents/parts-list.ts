@@ -1,6 +1,6 @@
 /** The parts of a store: devices, cable, terminators, bias resistors, splices, earths, each with how many. */
 import type { Bus, Store, Termination } from '../network.js';
-import { formatAmperes, formatOhms, formatSignificant, metres } from '../quantity.js';
+import { formatAmperes, formatFarads, formatOhms, metres } from '../quantity.js';
 import { type LengthUnits, lengthCells, lengthColumns, named, number, text, tick } from './cells.js';
 import { busTitle, cableText, deviceText } from './names.js';
 import type { Block, Cell, Row } from './packet.js';
@@ -98,7 +98,7 @@ function smallParts(buses: readonly Bus[]): Part[] {
 
 function addResistor(role: string, { resistance, capacitance }: Termination, add: (what: string) => void): void {
   add(`${role} resistor, ${formatOhms(resistance)}`);
-  if (capacitance !== undefined) add(`${role} capacitor, ${formatSignificant(capacitance * 1e9)} nF`);
+  if (capacitance !== undefined) add(`${role} capacitor, ${formatFarads(capacitance)}`);
 }
 
 function counter() {

@@ -1,9 +1,11 @@
 /** The title sheet: which store, which version, what is in the packet, what is still wrong with the plan. */
+
+import { endsText, hasEnds } from '../figures/page/words.js';
 import type { BusStudy } from '../figures/study.js';
 import type { Finding } from '../finding.js';
 import type { Store } from '../network.js';
 import { counted } from '../plain-text.js';
-import { formatNumber } from '../quantity.js';
+import { formatNumber, formatRate } from '../quantity.js';
 import { cautions } from './cautions.js';
 import { type LengthUnits, lengthCells, lengthColumns, named, number, text } from './cells.js';
 import { busTitle, cableText, storeTitle } from './names.js';
@@ -93,15 +95,15 @@ function overview(studies: readonly BusStudy[], units: LengthUnits): Block {
         ...lengthColumns('Length', units),
         { head: 'Ends', width: 20 },
       ],
-      rows: studies.map(({ bus, shape, length }, group) => ({
+      rows: studies.map((study, group) => ({
         group,
         cells: [
-          named(busTitle(bus), bus.label === undefined ? undefined : bus.name),
-          text(bus.kind ?? 'not known', speedText(bus)),
-          text(cableText(bus.cable)),
-          number(bus.landings.length),
-          ...lengthCells(length, units),
-          text(...(shape.ends?.map((end) => bus.landings[end]?.name ?? '') ?? ['no single chain'])),
+          named(busTitle(study.bus), study.bus.label === undefined ? undefined : study.bus.name),
+          text(study.bus.kind ?? 'not known', speedText(study.bus)),
+          text(cableText(study.bus.cable)),
+          number(study.bus.landings.length),
+          ...lengthCells(study.length, units),
+          text(...endsLines(study)),
         ],
       })),
       notes: [],
@@ -109,9 +111,15 @@ function overview(studies: readonly BusStudy[], units: LengthUnits): Block {
   };
 }
 
+/** The two ends where there are any that matter; else what the bus is instead. */
+const endsLines = (study: BusStudy): string[] =>
+  hasEnds(study) && study.shape.ends
+    ? study.shape.ends.map((end) => study.bus.landings[end]?.name ?? '')
+    : [endsText(study)];
+
 /** `19,200 bit/s 8E1`; nothing for kinds without a rate. */
 function speedText({ rate, format }: BusStudy['bus']): string | undefined {
   if (!rate) return undefined;
   const framing = format ? ` ${format.value.dataBits}${format.value.parity}${format.value.stopBits}` : '';
-  return `${formatNumber(rate.value)} bit/s${framing}`;
+  return `${formatRate(rate.value)}${framing}`;
 }
