@@ -6,6 +6,8 @@ cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 
 export WORKBENCH_DIR=${WORKBENCH_DIR:-$PWD/.out/workbench}
 bash test/e2e/install.sh "$WORKBENCH_DIR"
+# The reader of PDF that is not ours.
+command -v pdftotext >/dev/null || { apt-get update -qq && apt-get install -y -qq --no-install-recommends poppler-utils >/dev/null; }
 # The accessibility checker. Its licence, MPL-2.0, is why it is no dependency of ours; nothing of it is passed on.
 axe=axe-core@4.14.1
 [[ -f $WORKBENCH_DIR/node_modules/axe-core/axe.min.js ]] ||
