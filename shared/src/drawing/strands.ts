@@ -90,7 +90,8 @@ export function strandsOf(bus: Bus, shape: Shape, most: number): Strand[] {
     }
   }
   for (const { index } of bus.landings) if (!drawn.has(index)) strands.push([visit(index, undefined)]);
-  return strands.map((stops) => ({ stops, island: isIsland(stops, shape) }));
+  // Links of Ethernet stand alone, as they should.
+  return strands.map((stops) => ({ stops, island: bus.kind !== 'ethernet' && isIsland(stops, shape) }));
 }
 
 /** The trunk of a plain chain, from the end that the text has first. */

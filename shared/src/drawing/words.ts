@@ -1,8 +1,9 @@
 /** What a drawing says in words: on its labels, and to those who hear it. */
+import { endsText, hasEnds } from '../figures/page/words.js';
 import type { BusStudy } from '../figures/study.js';
 import { isUnknown } from '../known.js';
 import type { Bus, BusBias, Landing, LandingIndex, LandingTermination, Run } from '../network.js';
-import { formatNumber, formatOhms, formatSignificant } from '../quantity.js';
+import { formatFarads, formatNumber, formatOhms, formatRate } from '../quantity.js';
 
 export const nameOf = (bus: Bus, landing: LandingIndex | undefined): string =>
   (landing === undefined ? undefined : bus.landings[landing]?.name) ?? 'nowhere';
@@ -10,13 +11,15 @@ export const nameOf = (bus: Bus, landing: LandingIndex | undefined): string =>
 /** `modbus-rtu 19200 8E1`. */
 export function kindText({ kind, rate, format }: Bus): string {
   const parts = [kind ?? 'unknown kind'];
-  if (rate) parts.push(String(rate.value));
+  if (rate) parts.push(rate.value < 1e5 ? String(rate.value) : formatRate(rate.value));
   if (format) parts.push(`${format.value.dataBits}${format.value.parity}${format.value.stopBits}`);
   return parts.join(' ');
 }
 
 /** What the bus is as a shape: its ends, or why it has not two. */
-export function shapeText({ bus, shape }: BusStudy): string {
+export function shapeText(study: BusStudy): string {
+  const { bus, shape } = study;
+  if (bus.kind === 'ethernet' || (bus.kind === 'free-topology' && !hasEnds(study))) return endsText(study);
   if (shape.ends) return `ends at ${shape.ends.map((end) => nameOf(bus, end)).join(' and ')}`;
   if (1 < shape.components.length) return `in ${shape.components.length} pieces that no cable joins`;
   if (shape.closing.length) return 'closes a ring';
@@ -53,6 +56,7 @@ export function runLabel(study: BusStudy, run: Run): string[] {
   const lines = [study.lengthText(run.length)];
   if (run.built) lines.unshift(`planned ${study.lengthText(run.planned)}`);
   if (run.cable !== study.bus.cable) lines.push(run.cable ? run.cable.name : 'cable unknown');
+  if (run.cords) lines.push(`cords ${study.lengthText(run.cords.length)}`);
   if (run.besideMains) lines.push('beside mains');
   return run.built ? [`built ${lines[1]}`, lines[0] ?? '', ...lines.slice(2)] : lines;
 }
@@ -71,7 +75,7 @@ export function runName(study: BusStudy, run: Run): string {
 
 export const terminatorLabel = ({ means, resistance, capacitance }: LandingTermination): string[] => {
   const values = [formatOhms(resistance)];
-  if (capacitance !== undefined) values.push(`${formatSignificant(capacitance * 1e9)} nF`);
+  if (capacitance !== undefined) values.push(formatFarads(capacitance));
   return means === 'resistor' ? values : [means, ...values];
 };
 
@@ -86,7 +90,7 @@ export function landingTags(study: BusStudy, landing: Landing): string[] {
   const tags: string[] = [];
   if (node?.device?.role === 'head') tags.push('head');
   if (node?.device?.role === 'repeater') tags.push('repeater');
-  if (study.shape.ends?.includes(index)) tags.push('end');
+  if (hasEnds(study) && study.shape.ends?.includes(index)) tags.push('end');
   if (landing.crossed) tags.push('crossed');
   if (landing.shield !== 'through') tags.push(`shield ${landing.shield}`);
   if (landing.switchedOff) tags.push('switch off');
