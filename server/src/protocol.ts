@@ -89,6 +89,8 @@ export interface WaveChoices {
   readonly faults?: readonly string[];
   /** Which fix to compare with, as in `WavesPage.fixes`. */
   readonly fix?: string;
+  /** Seconds from and to which lines over time are drawn; all that there is when left out. */
+  readonly span?: readonly [from: number, to: number];
 }
 
 export interface WavesParams {
@@ -161,6 +163,12 @@ export interface WavesCursor {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+  /** Seconds at the left and at the right, and of one bit. */
+  readonly from: number;
+  readonly to: number;
+  readonly bitTime: number;
+  /** Whether this is all that there is to see. */
+  readonly whole: boolean;
   /** Evenly from left to right, as text with its unit. */
   readonly times: readonly string[];
   /** Volts at those times; null where a line has none. */

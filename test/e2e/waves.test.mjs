@@ -58,6 +58,16 @@ scenario('reads the lines out under a cursor that keys move', async (workbench) 
   assert.notEqual(await cursor.getAttribute('aria-valuetext'), atEnd);
   await view.locator('.readout', { hasText: 'probeA' }).waitFor();
   await picture(workbench, 'waves-cursor');
+  const axis = () => view.locator('.picture svg').evaluate((svg) => svg.textContent);
+  const whole = await axis();
+  for (let presses = 0; presses < 3; presses++) {
+    const before = await axis();
+    await cursor.press('+');
+    await view.waitForFunction((text) => document.querySelector('.picture svg').textContent !== text, before);
+  }
+  await picture(workbench, 'waves-nearer');
+  await cursor.press('0');
+  await view.waitForFunction((text) => document.querySelector('.picture svg').textContent === text, whole);
   await cursor.press('Escape');
   await view.locator('.readout').waitFor({ state: 'hidden' });
 });

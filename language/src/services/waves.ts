@@ -17,7 +17,7 @@ import {
   seconds,
   type WaveQuestion,
 } from '@fieldpair/shared';
-import { eyePattern, plotSamples, type WaveView } from '@fieldpair/shared/plot';
+import { closeSamples, eyePattern, plotSamples, type WaveView } from '@fieldpair/shared/plot';
 import type { Position } from 'vscode-languageserver';
 import { type FaultChoices, faultChoices, landingNamed, quantityFrom, Refusal, readFault } from '../what-if/index.js';
 import { mendedBus } from '../what-if/mended.js';
@@ -35,6 +35,7 @@ export interface WaveWishes {
   readonly bits?: string;
   readonly faults?: readonly string[];
   readonly fix?: string;
+  readonly span?: readonly [from: number, to: number];
 }
 
 /** A bus of a store, and what is asked of it. */
@@ -84,7 +85,7 @@ export function planWaves(desk: Desk, file: string, wishes: WaveWishes, position
     ...(rate === undefined ? {} : { rate: bitsPerSecond(rate) }),
     ...(edge === undefined ? {} : { edge: seconds(edge) }),
     ...(shown === undefined ? {} : { pattern: shown }),
-    samples: plotSamples,
+    samples: wishes.span ? closeSamples : plotSamples,
     ...(faults.length ? { faults } : {}),
   });
 

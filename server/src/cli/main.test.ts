@@ -23,6 +23,7 @@ beforeAll(async () => {
     platform: 'node',
     format: 'esm',
     logLevel: 'silent',
+    loader: { '.ttf': 'binary' },
     banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
   });
 });

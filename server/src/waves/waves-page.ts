@@ -6,6 +6,7 @@ import {
   isUnknown,
   type Landing,
   type Place,
+  seconds,
   type Unknown,
   verdictOf,
   type Waves,
@@ -112,12 +113,28 @@ export function plotFor(
     view: choices.view,
     landings: chosen?.length ? chosen : usualLandings(written),
     ...(changed && plan.changed ? { changed: { waves: changed, name: plan.changed.name, written: 'as written' } } : {}),
+    ...shownSpan(written, choices),
     ...(use === 'file' ? { heading: subject } : {}),
     subject,
     width: within(size.width, 420, 4000),
     height: within(size.height, 240, 3000),
     prefix: 'waves',
   });
+}
+
+/** Shorter spans than this share of a bit show nothing more. */
+const leastSpan = 0.01;
+
+/** The span that is chosen, as far as it lies within the samples; nothing when that is all of them, or none. */
+function shownSpan(
+  { step, pattern, bitTime }: Waves,
+  { span, view }: WaveChoices,
+): { readonly shown?: readonly [number, number] } {
+  const { time } = view === 'step' ? step : pattern;
+  const [first, last] = [time[0], time.at(-1)];
+  if (!Array.isArray(span) || first === undefined || last === undefined) return {};
+  const [from, to] = [Math.max(first, span[0]), Math.min(last, span[1])];
+  return leastSpan * bitTime <= to - from && to - from < last - first ? { shown: [from, to] } : {};
 }
 
 function line({ name, place }: Landing, number: number, shown: boolean, locate: Locate): WaveLine {
@@ -129,7 +146,9 @@ function line({ name, place }: Landing, number: number, shown: boolean, locate: 
 function cursorOf(plot: WavePlot, { cursor }: DrawnPlot): { cursor?: WavesCursor } {
   if (!cursor) return {};
   const { times, lines } = readoutOf(plot, cursor);
-  return { cursor: { ...cursor.frame, times: times.map((time) => formatSeconds(time as never)), lines } };
+  const [from, to] = cursor.time;
+  const span = { from, to, bitTime: plot.bitTime, whole: plot.shown === undefined };
+  return { cursor: { ...cursor.frame, ...span, times: times.map((time) => formatSeconds(seconds(time))), lines } };
 }
 
 function tableOf(written: Waves, changed: Waves | undefined): WavesTable {

@@ -2,6 +2,7 @@
 export type { Frame, Span } from './axes.js';
 export { lineColours, lineStyle } from './line-styles.js';
 export {
+  closeSamples,
   eyePattern,
   type PlotChoices,
   plotOf,

@@ -13,6 +13,8 @@ export interface PlotChoices {
   /** In this order; `usualLandings` when left out. */
   readonly landings?: readonly string[];
   readonly changed?: { readonly waves: Waves; readonly name: string; readonly written: string };
+  /** Seconds from and to which lines over time are drawn; all of them when left out. */
+  readonly shown?: Span;
   readonly heading?: string;
   /** `northgate, bus chillers, head drives`: the plot's name begins with it. */
   readonly subject: string;
@@ -29,6 +31,8 @@ export const eyePattern: string = pseudoRandom();
 
 /** Points in each bit that make the ringing of a quick bus look round. */
 export const plotSamples = 96;
+/** The same for a plot that shows a part of a pattern only: the most that can be asked. */
+export const closeSamples = 256;
 
 function pseudoRandom(): string {
   let register = 0x7f;
@@ -99,6 +103,7 @@ export function plotOf(waves: Waves, choices: PlotChoices): WavePlot {
     bitTime: waves.bitTime,
     samplingAt: waves.samplingAt,
     thresholds: waves.threshold,
+    ...(choices.shown === undefined ? {} : { shown: choices.shown }),
     ...(choices.heading === undefined ? {} : { heading: choices.heading }),
     ...(changed ? { names: { curve: changed.written, changed: changed.name } } : {}),
     title: `${subject}: ${what}`,

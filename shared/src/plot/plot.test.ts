@@ -146,6 +146,16 @@ describe('lines over time', () => {
     expect(Number(dots[1]!.attributes['@_cx'])).toBeCloseTo(frame.left + secondDot * (frame.right - frame.left), 1);
   });
 
+  it('show a part of the time when asked, and nothing of the rest', () => {
+    const found = all({ shown: [2 * bitTime, 4 * bitTime] });
+    const dots = found.filter(
+      ({ name, attributes }) => name === 'circle' && attributes['@_class'] === 'wave-0 wave-dot',
+    );
+    expect(dots).toHaveLength(2);
+    const bitNames = found.filter(({ attributes }) => attributes['@_class'] === 'wave-bit').map(({ text }) => text);
+    expect(bitNames).toEqual([bits[2], bits[3]]);
+  });
+
   it('lay what a change makes behind what is written, broad and pale', () => {
     const found = all({
       curves: [{ ...curves[0]!, changed: followed(0, 2) }],

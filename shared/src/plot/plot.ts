@@ -161,12 +161,13 @@ const dotPitch = 9;
 function samplingDots({ curves, view, bits, bitTime, samplingAt }: WavePlot, { x, y }: Axes): string {
   if (Math.abs(x(bitTime) - x(0)) < dotPitch) return '';
   const count = view === 'step' ? 1 : bits.length;
+  const [first, last] = x.domain();
   const dots = curves.map(({ samples, style, delay }) => {
     let marks = '';
     for (let bit = 0; bit < count; bit++) {
       const moment = delay + (bit + samplingAt.nominal) * bitTime;
       const level = levelAt(samples, moment);
-      if (level === undefined) continue;
+      if (level === undefined || moment < first! || last! < moment) continue;
       const { className, colour } = lineStyle(style);
       marks += element('circle', {
         class: `${className} wave-dot`,

@@ -141,13 +141,13 @@ export class WavesKeeper implements PanelKeeper {
   async #choose(choices: WaveChoices): Promise<void> {
     const isOtherBus = choices.store !== this.#choices.store || choices.bus !== this.#choices.bus;
     const uri = this.#panel.source.toString();
-    const { store, bus, ...rest } = choices;
+    const { store, bus, span: _, ...lasting } = choices;
     if (store === undefined || bus === undefined) return;
     if (isOtherBus) {
       this.#choices = { ...(this.#remembered.of(uri, store, bus) ?? { view: choices.view }), store, bus };
     } else {
       this.#choices = choices;
-      await this.#remembered.keep(uri, store, bus, rest);
+      await this.#remembered.keep(uri, store, bus, lasting);
     }
   }
 

@@ -7,7 +7,12 @@ export interface Controls {
   /** The landings to draw; they stand below the plot. */
   readonly landings: HTMLElement;
   show(page: WavesPage, choices: WaveChoices): void;
+  /** Has a part of the time drawn; all of it when undefined. */
+  look(span: WaveChoices['span'] | undefined): void;
 }
+
+/** Another one of these has other times. */
+const timely: ReadonlySet<string> = new Set<keyof WaveChoices>(['view', 'rate', 'edge', 'bits', 'driver']);
 
 const views = [
   { view: 'pattern', text: 'Bits' },
@@ -29,7 +34,8 @@ export function controls(choose: (choices: WaveChoices) => void): Controls {
   let page: WavesPage | undefined;
   let choices: WaveChoices = { view: 'pattern' };
   const change = (changed: Partial<Record<keyof WaveChoices, unknown>>) => {
-    const merged = { ...choices, ...changed } as Record<string, unknown>;
+    const anew = Object.keys(changed).some((key) => timely.has(key)) ? { span: undefined } : {};
+    const merged = { ...choices, ...anew, ...changed } as Record<string, unknown>;
     // What is back at its usual value is not a choice any more.
     choices = Object.fromEntries(
       Object.entries(merged).filter(([, value]) => value !== undefined),
@@ -172,6 +178,7 @@ export function controls(choose: (choices: WaveChoices) => void): Controls {
   return {
     element,
     landings,
+    look: (span) => change({ span }),
     show(shown, chosen) {
       page = shown;
       choices = { ...chosen, store: page.store, bus: page.bus };

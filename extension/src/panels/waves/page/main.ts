@@ -14,7 +14,7 @@ const summary = make('p', { className: 'summary' });
 summary.setAttribute('role', 'status');
 const problems = make('ul', { className: 'problems', hidden: true });
 problems.setAttribute('role', 'alert');
-const plot = plotView();
+const plot = plotView((span) => choice.look(span));
 const table = make('div');
 const notes = make('ul', { className: 'notes quiet' });
 const choice = controls((choices) => extension.post({ choices }));
