@@ -8,7 +8,7 @@ import { compareFindings, type Finding, type Fix, type Severity } from './findin
 import type { Bus, BusKind, Store, Waiver } from './network.js';
 import type { LengthUnit } from './quantity.js';
 import { rules as allRules, ruleById } from './rules/index.js';
-import type { BusRule, Report, Rule, StoreRule } from './rules/rule.js';
+import type { BusRule, Report, Rule } from './rules/rule.js';
 
 /** What a user may set about rules. */
 export interface CheckSettings {
@@ -30,8 +30,8 @@ export function checkStore(store: Store, textReports: readonly NamedReport[], se
   const studies = store.buses.map((bus) =>
     createStudy(store, bus, settings.lengthUnit ? { lengthUnit: settings.lengthUnit } : {}),
   );
-  for (const study of studies) for (const rule of busRulesFor(study.bus.kind)) judging.judgeBus(rule, study);
-  for (const rule of storeRules) judging.judgeStore(rule, studies);
+  for (const study of studies) judging.judgeBus(study);
+  judging.judgeStore(studies);
   return applyWaivers(store, judging.findings, settings).sort(compareFindings);
 }
 
@@ -58,6 +58,7 @@ class Judging {
   readonly findings: Finding[] = [];
   readonly #store: Store;
   readonly #settings: CheckSettings;
+  /** Whose turn it is; what is reported is theirs. */
   #rule: Rule | undefined;
   #bus: Bus | undefined;
 
@@ -71,30 +72,35 @@ class Judging {
     if (rule) this.#take(rule, report, report.bus);
   }
 
-  judgeBus(rule: BusRule, study: BusStudy): void {
-    if (!this.#begin(rule, study.bus)) return;
-    try {
-      rule.check(study, this.#report);
-    } catch (error) {
-      this.findings.push(failureOf(rule, study.bus, error));
+  judgeBus(study: BusStudy): void {
+    this.#bus = study.bus;
+    for (const rule of busRulesFor(study.bus.kind)) {
+      if (!this.#isOn(rule)) continue;
+      this.#rule = rule;
+      try {
+        rule.check(study, this.#report);
+      } catch (error) {
+        this.findings.push(failureOf(rule, study.bus, error));
+      }
     }
   }
 
-  judgeStore(rule: StoreRule, studies: readonly BusStudy[]): void {
-    if (!this.#begin(rule, undefined)) return;
-    try {
-      rule.check(this.#store, studies, this.#report);
-    } catch (error) {
-      this.findings.push(failureOf(rule, this.#store, error));
+  judgeStore(studies: readonly BusStudy[]): void {
+    this.#bus = undefined;
+    for (const rule of storeRules) {
+      if (!this.#isOn(rule)) continue;
+      this.#rule = rule;
+      try {
+        rule.check(this.#store, studies, this.#report);
+      } catch (error) {
+        this.findings.push(failureOf(rule, this.#store, error));
+      }
     }
   }
 
-  /** Whether a rule is on; whatever is reported from now on is its. */
-  #begin(rule: Rule, bus: Bus | undefined): boolean {
-    this.#rule = rule;
-    this.#bus = bus;
+  #isOn({ id }: Rule): boolean {
     const { severity, only } = this.#settings;
-    return severity?.[rule.id] !== 'off' && (!only || only.has(rule.id));
+    return (severity === undefined || severity[id] !== 'off') && (only === undefined || only.has(id));
   }
 
   /** One for all rules and buses: a check makes thousands of calls and hardly ever a report. */

@@ -16,7 +16,7 @@ import {
 import type { BusDeclaration, BusStatement } from '../generated/reader.js';
 import { added } from '../short-list.js';
 import { type LandingDraft, Landings } from './landings.js';
-import { documentationAbove, type Notes } from './notes.js';
+import type { Notes } from './notes.js';
 import { biasOf, terminationOf } from './port.js';
 import { quantityOf, writesFeet } from './quantities.js';
 import { RunDraft, readRun } from './run.js';
@@ -56,7 +56,7 @@ export function buildBus(
       notes.source.problems.some(({ start, end: last }) => declaration.start <= last && start <= declaration.end),
   };
   if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
-  const documentation = documentationAbove(notes.source.text, declaration.start);
+  const documentation = notes.documentationAbove(declaration);
   if (documentation !== undefined) draft.documentation = documentation;
   if (kind && declaration.kind) {
     draft.kind = kind;

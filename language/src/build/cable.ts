@@ -9,7 +9,7 @@ import {
   squareMetres,
 } from '@fieldpair/shared';
 import type { CableDeclaration, Conductor } from '../generated/reader.js';
-import { documentationAbove, type Notes } from './notes.js';
+import type { Notes } from './notes.js';
 import { quantityOf } from './quantities.js';
 import { repeatedFixes, type Said } from './repeated.js';
 import { wordOf } from './words.js';
@@ -26,7 +26,7 @@ export function buildCable(declaration: CableDeclaration, notes: Notes): Cable |
   if (name === undefined || !declaration.name) return undefined;
   const draft: Draft = { name, place: notes.place(declaration.name), colours: [] };
   if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
-  const documentation = documentationAbove(notes.source.text, declaration.start);
+  const documentation = notes.documentationAbove(declaration);
   if (documentation !== undefined) draft.documentation = documentation;
   const seen = new Map<string, Said>();
   for (const property of declaration.properties) {

@@ -1,6 +1,6 @@
 import type { BitsPerSecond, Device, DeviceRole, Port } from '@fieldpair/shared';
 import type { DeviceDeclaration, Name, PortDeclaration, PortProperty } from '../generated/reader.js';
-import { documentationAbove, type Notes } from './notes.js';
+import type { Notes } from './notes.js';
 import { type PortDraft, readPortProperty } from './port.js';
 import { repeatedFixes, type Said } from './repeated.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
@@ -50,7 +50,7 @@ export function buildDevice(declaration: DeviceDeclaration, notes: Notes): Devic
     if (built) ports.push(built);
   }
   checkTwins(portDeclarations, ports, name, notes);
-  const documentation = documentationAbove(notes.source.text, declaration.start);
+  const documentation = notes.documentationAbove(declaration);
   return {
     name,
     ...(declaration.label?.text === undefined ? {} : { label: declaration.label.text }),
@@ -101,7 +101,7 @@ function buildPort(
   };
   if (kind) draft.kind = kind;
   if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
-  const documentation = documentationAbove(notes.source.text, declaration.start);
+  const documentation = notes.documentationAbove(declaration);
   if (documentation !== undefined) draft.documentation = documentation;
   const seen = new Map<string, Said>();
   for (const property of declaration.properties) {

@@ -1,7 +1,7 @@
 /** The nodes of a store: declared by themselves, or where they are first landed. */
 import type { Device, Place, Sourced, StoreNode } from '@fieldpair/shared';
 import type { Name, StoreDeclaration } from '../generated/reader.js';
-import { documentationAbove, type Notes, type Spot } from './notes.js';
+import type { Notes, Spot } from './notes.js';
 import { repeatedFixes } from './repeated.js';
 import type { CatalogueScope } from './scope.js';
 import { didYouMean, nameText, nearest, renameFixes } from './suggest.js';
@@ -43,7 +43,7 @@ export function buildNodes(parts: readonly NodePart[]): Map<string, StoreNode> {
       notes.declare('node', name);
       const draft = new NodeDraft(name.text, notes.place(name));
       if (label !== undefined) draft.label = label;
-      const documentation = documentationAbove(notes.source.text, at.start);
+      const documentation = notes.documentationAbove(at);
       if (documentation !== undefined) draft.documentation = documentation;
       if (device) {
         draft.devicePlace = notes.place(device);

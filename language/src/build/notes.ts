@@ -14,11 +14,14 @@ export class Notes {
   readonly uses: NameUse[] = [];
   readonly source: SourceText;
   readonly #namesWanted: boolean;
+  /** Whether the text has any documentation; most stores have none. */
+  readonly #documented: boolean;
 
   /** @param namesWanted whether the uses of names are kept; checks alone do not need them. */
   constructor(source: SourceText, namesWanted: boolean) {
     this.source = source;
     this.#namesWanted = namesWanted;
+    this.#documented = source.text.includes('///');
   }
 
   place({ start, end }: Spot): Place {
@@ -27,6 +30,32 @@ export class Notes {
 
   textAt({ start, end }: Spot): string {
     return this.source.text.slice(start, end);
+  }
+
+  /** The `///` lines right above a declaration, without their marks; undefined when there are none. */
+  documentationAbove({ start }: Spot): string | undefined {
+    const { text } = this.source;
+    if (!this.#documented) return undefined;
+    let lineStart = start;
+    while (isBlank(text.charCodeAt(lineStart - 1))) lineStart--;
+    if (0 < lineStart && text.charCodeAt(lineStart - 1) !== lineFeed) return undefined;
+    let lines: string[] | undefined;
+    while (lineStart > 0) {
+      let previous = lineStart - 1;
+      while (0 < previous && text.charCodeAt(previous - 1) !== lineFeed) previous--;
+      let mark = previous;
+      while (isBlank(text.charCodeAt(mark))) mark++;
+      if (!text.startsWith('///', mark)) break;
+      lines ??= [];
+      lines.unshift(
+        text
+          .slice(mark + 3, lineStart)
+          .trimEnd()
+          .replace(/^ /, ''),
+      );
+      lineStart = previous;
+    }
+    return lines?.join('\n');
   }
 
   report(
@@ -54,30 +83,6 @@ export class Notes {
   use(kind: NameKind, name: Spot & { readonly text?: string | undefined }, target: Place): void {
     if (this.#namesWanted) this.uses.push({ kind, name: name.text ?? '', place: this.place(name), target });
   }
-}
-
-/** The `///` lines right above a declaration, without their marks; undefined when there are none. */
-export function documentationAbove(text: string, start: number): string | undefined {
-  let lineStart = start;
-  while (isBlank(text.charCodeAt(lineStart - 1))) lineStart--;
-  if (0 < lineStart && text.charCodeAt(lineStart - 1) !== lineFeed) return undefined;
-  let lines: string[] | undefined;
-  while (lineStart > 0) {
-    let previous = lineStart - 1;
-    while (0 < previous && text.charCodeAt(previous - 1) !== lineFeed) previous--;
-    let mark = previous;
-    while (isBlank(text.charCodeAt(mark))) mark++;
-    if (!text.startsWith('///', mark)) break;
-    lines ??= [];
-    lines.unshift(
-      text
-        .slice(mark + 3, lineStart)
-        .trimEnd()
-        .replace(/^ /, ''),
-    );
-    lineStart = previous;
-  }
-  return lines?.join('\n');
 }
 
 const lineFeed = 10;

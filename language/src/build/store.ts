@@ -4,7 +4,7 @@ import type { NetworkDeclaration, StoreDeclaration, Waiver as WaiverTree } from 
 import { buildBus } from './bus.js';
 import { unknownPort } from './device.js';
 import { buildNodes } from './nodes.js';
-import { documentationAbove, Notes } from './notes.js';
+import { Notes } from './notes.js';
 import type { CatalogueScope } from './scope.js';
 import type { NameUse, SourceText, TextReport } from './source.js';
 import { didYouMean, nearest, referenceFixes, renameFixes } from './suggest.js';
@@ -72,7 +72,7 @@ export function buildStore(
       if (member.type === 'Waiver') readStoreWaiver(member, buses, nodes, waivers, rules, notes);
     }
   }
-  const documentation = documentationAbove(main.source.text, main.declaration.start);
+  const documentation = first.notes.documentationAbove(main.declaration);
   const store: Store = {
     name,
     ...(main.declaration.label?.text === undefined ? {} : { label: main.declaration.label.text }),

@@ -7,8 +7,8 @@ import type { Bus, LandingIndex, Run, RunIndex } from '../network.js';
 
 /** Which runs meet at each landing: those of `landing` are `runs[starts[landing]] … runs[starts[landing + 1] - 1]`. */
 export interface Incidence {
-  readonly starts: Int32Array;
-  readonly runs: Int32Array;
+  readonly starts: readonly number[];
+  readonly runs: readonly RunIndex[];
 }
 
 export interface Walk {
@@ -31,14 +31,15 @@ export const across = (run: Run, landing: LandingIndex): LandingIndex =>
   run.from === landing ? (run.to as LandingIndex) : run.from;
 
 export function incidenceOf(bus: Bus): Incidence {
-  const starts = new Int32Array(bus.landings.length + 1);
+  // Plain arrays: typed ones of this size are slow to make.
+  const starts = new Array<number>(bus.landings.length + 1).fill(0);
   for (const run of bus.runs) {
     if (!joins(run)) continue;
     starts[run.from + 1]!++;
     starts[run.to! + 1]!++;
   }
   for (let landing = 0; landing < bus.landings.length; landing++) starts[landing + 1]! += starts[landing]!;
-  const runs = new Int32Array(starts[bus.landings.length]!);
+  const runs = new Array<RunIndex>(starts[bus.landings.length]!).fill(0);
   const next = starts.slice();
   for (const run of bus.runs) {
     if (!joins(run)) continue;
