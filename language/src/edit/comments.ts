@@ -1,4 +1,4 @@
-/** The comments that belong to a statement: those on the lines above it, and the one behind it on its line. */
+/** The comments that belong to a statement: those on the lines above it, and those behind it on its line. */
 import type { Place } from '@fieldpair/shared';
 
 export interface Commented {
@@ -24,9 +24,10 @@ export function withComments(place: Place, text: string, from: number): Commente
       start = at + (/^[ \t]*/.exec(text.slice(at))?.[0].length ?? 0);
     }
   }
-  const beside = /^[ \t]*(\/\/[^\r\n]*|\/\*[^\r\n]*?\*\/)[ \t]*(?=\r|\n|$)/.exec(text.slice(end, endOfLine(text, end)));
-  if (beside) end += beside[0].length;
-  return { place: { file: place.file, start, end }, above, ...(beside && { beside: beside[1]?.trimEnd() ?? '' }) };
+  const beside = /^[ \t]*((?:\/\*.*?\*\/[ \t]*)*(?:\/\/.*)?)$/.exec(text.slice(end, endOfLine(text, end)).trimEnd());
+  if (!beside?.[1]) return { place: { file: place.file, start, end }, above };
+  end += beside[0].length;
+  return { place: { file: place.file, start, end }, above, beside: beside[1] };
 }
 
 const endOfLine = (text: string, at: number) => {

@@ -1,7 +1,7 @@
 /** The services on their own: what they say of a store, and that no text makes them fail. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Position, Range, TextEdit } from 'vscode-languageserver';
+import { type Position, type Range, SymbolKind, type TextEdit } from 'vscode-languageserver';
 import { hostOf } from '../testing/check-text.js';
 import { Project } from '../workspace/project.js';
 import { codeActions, fixAllKind } from './code-actions.js';
@@ -91,6 +91,28 @@ describe('services', () => {
     expect(labels(chain)).toContain('12 to 13 unused');
     expect(labels(chain.replace('address 14', 'address 12')).join()).not.toContain('unused');
     expect(labels(chain.replace('address 14', 'address 13'))).toContain('12 unused');
+  });
+
+  it('gives each kind of thing its own symbol in the outline', () => {
+    const text = chain.replace(
+      'store northgate {\n',
+      'store northgate {\n  node spare1 : Board\n  network plant { spare1 }\n',
+    );
+    const kinds = new Map<string, number>();
+    const walk = (all: ReturnType<typeof symbols>) => {
+      for (const { name, kind, children = [] } of all) {
+        kinds.set(name, kind);
+        walk(children);
+      }
+    };
+    walk(symbols(deskOf(text), file));
+    const things = ['Pair22', 'Head', 'northgate', 'spare1', 'plant', 'cases', 'field', 'caseB'];
+    const found = things.map((thing) => kinds.get(thing));
+    expect(found).not.toContain(undefined);
+    expect(new Set(found).size).toBe(things.length);
+    // Of these four, which the outline of the most used editor draws alike, at most one may be in use.
+    const alike = [SymbolKind.Module, SymbolKind.Namespace, SymbolKind.Package, SymbolKind.Object];
+    expect(found.filter((kind) => (alike as unknown[]).includes(kind))).toHaveLength(1);
   });
 
   it('formats whole files and single lines', () => {

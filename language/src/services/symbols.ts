@@ -1,4 +1,7 @@
-/** The outline of a file: catalogue entries with their ports, stores with their nodes, networks and buses. */
+/**
+ * The outline of a file: catalogue entries with their ports, stores with their nodes, networks and buses. Each kind of
+ * thing has a symbol of its own; editors draw objects, modules, packages and namespaces alike, so one of them is enough.
+ */
 import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver';
 import type { Declaration, Name, StoreMember } from '../generated/reader.js';
 import type { Desk } from './desk.js';
@@ -25,9 +28,9 @@ export function symbols(desk: Desk, file: string): DocumentSymbol[] {
   const ofMember = (member: StoreMember): DocumentSymbol[] => {
     switch (member.type) {
       case 'NodeDeclaration':
-        return symbol(SymbolKind.Object, member.device?.text ?? 'node', member.name, member);
+        return symbol(SymbolKind.Variable, member.device?.text ?? 'node', member.name, member);
       case 'NetworkDeclaration':
-        return symbol(SymbolKind.Namespace, 'network', member.name, member);
+        return symbol(SymbolKind.Array, 'network', member.name, member);
       case 'BusDeclaration': {
         const landed = member.statements.flatMap((statement) => {
           if (statement.type !== 'From' && statement.type !== 'Run') return [];
