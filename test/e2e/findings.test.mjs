@@ -69,6 +69,18 @@ scenario('inserts a missing terminator by the light bulb, and the finding goes',
   assert.match(readFileSync(join(stores, 'trial/unterminated.pair'), 'utf8'), /terminate resistor 120 ohm/);
 });
 
+scenario('opens the page of a rule from its finding', async (workbench) => {
+  await workbench.openFile('trial/unterminated.pair');
+  await workbench.problems((all) => inFile(all, 'unterminated.pair').some(({ code }) => code === 'end-unterminated'));
+  const link = workbench.page.locator('.markers-panel .marker-code a, .markers-panel a.marker-code', {
+    hasText: 'end-unterminated',
+  });
+  await link.first().click({ modifiers: ['Control'] });
+  await workbench.page.locator('.tab', { hasText: 'end-unterminated.md' }).waitFor();
+  await workbench.texts('.editor-group-container.active', (all) => all.some((text) => /end-unterminated/.test(text)));
+  await picture(workbench, 'rule-page');
+});
+
 scenario('fixes all that is safe by one command, and nothing else', async (workbench) => {
   await workbench.openFile('trial/safe.pair');
   const stale = (all) => inFile(all, 'safe.pair').filter(({ code }) => code === 'waiver-stale');
