@@ -19,7 +19,7 @@ import { added, none } from '../short-list.js';
 import { unknownPort } from './device.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
-import { repeatedFixes } from './repeated.js';
+import { repeatedFixes, type Said } from './repeated.js';
 import { didYouMean, nearest, referenceFixes, renameFixes } from './suggest.js';
 import { wiringOf } from './two-wire.js';
 
@@ -225,6 +225,20 @@ export class Landings {
     }
   }
 
+  /** Reports what was said of a landing before: the first counts. */
+  #isRepeated({ name: at }: LandingDraft, before: Place | undefined, place: Place): boolean {
+    if (!before) return false;
+    const [first, second] = [before, place].map((one) => ({ text: this.#notes.textAt(one), place: one })) as [
+      Said,
+      Said,
+    ];
+    const message = `of ${at} the text says ${second.text} here and ${first.text} before; keep the one that holds`;
+    const related = [{ message: `${first.text} is said here`, place: before }];
+    const fixes = () => repeatedFixes(first, second);
+    this.#notes.report('statement-repeated', message, place, { bus: this.#bus, at, related, fixes });
+    return true;
+  }
+
   #read(property: LandingTree['properties'][number], draft: LandingDraft): void {
     if (property.type === 'LandingAddress') {
       this.#readAddress(property, draft);
@@ -235,6 +249,7 @@ export class Landings {
     switch (property.type) {
       case 'Terminate': {
         if (property.switched) {
+          if (this.#isRepeated(draft, draft.switchRequested, place)) break;
           draft.switchRequested = place;
           if (draft.port?.terminator?.mode === 'switch') {
             const { mode: _, ...values } = draft.port.terminator;
@@ -247,13 +262,13 @@ export class Landings {
         break;
       }
       case 'SwitchOff':
-        draft.switchedOff = place;
+        if (!this.#isRepeated(draft, draft.switchedOff, place)) draft.switchedOff = place;
         break;
       case 'Crossed':
-        draft.crossed = place;
+        if (!this.#isRepeated(draft, draft.crossed, place)) draft.crossed = place;
         break;
       case 'LandingShield':
-        if (property.treatment) {
+        if (property.treatment && !this.#isRepeated(draft, draft.shieldPlace, place)) {
           draft.shield = property.treatment;
           draft.shieldPlace = place;
         }

@@ -65,15 +65,21 @@ function runText(
   return `${step.step === 'tap' ? 'tap ' : ''}${length}${run ? remarksOf(bus, run.index, text, same === true) : ''}`;
 }
 
-/** The landing with everything that its mentions say of it. */
+/** Label and device of a landing, then its properties: how a mention goes on behind the name. */
+const saidPattern = /^(?<label>"(?:\\.|[^"\\\r\n])*")?\s*(?<device>:\s*(?:"(?:\\.|[^"\\\r\n])*"|\w+))?\s*(?<properties>[\s\S]*)$/;
+
+/** The landing with everything that its mentions say of it: one label and one device, and all properties. */
 function fullLanding(landing: Landing, text: string, amendments: readonly TextChange[]): string {
-  const said = landing.visits.map(({ referencePlace, place }) =>
-    amended(text, referencePlace.end, place.end, amendments).trim(),
+  const said = landing.visits.map(
+    ({ referencePlace, place }) =>
+      saidPattern.exec(amended(text, referencePlace.end, place.end, amendments).trim())?.groups ?? {},
   );
+  const first = (part: 'label' | 'device') => said.find((one) => one[part])?.[part] ?? '';
   const splice = landing.splice === undefined ? '' : 'splice ';
   const head = landing.visits[0];
   const name = head ? text.slice(head.referencePlace.start, head.referencePlace.end) : referenceOf(landing);
-  return [splice + name, ...said.filter((part) => part !== '')].join(' ');
+  const parts = [splice + name, first('label'), first('device'), ...said.map((one) => one['properties'] ?? '')];
+  return parts.filter((part) => part !== '').join(' ');
 }
 
 /** A stretch of the text with the changes that lie in it; they come in order and do not overlap. */
