@@ -66,7 +66,8 @@ function runText(
 }
 
 /** Label and device of a landing, then its properties: how a mention goes on behind the name. */
-const saidPattern = /^(?<label>"(?:\\.|[^"\\\r\n])*")?\s*(?<device>:\s*(?:"(?:\\.|[^"\\\r\n])*"|\w+))?\s*(?<properties>[\s\S]*)$/;
+const saidPattern =
+  /^(?<label>"(?:\\.|[^"\\\r\n])*")?\s*(?<device>:\s*(?:"(?:\\.|[^"\\\r\n])*"|\w+))?\s*(?<properties>[\s\S]*)$/;
 
 /** The landing with everything that its mentions say of it: one label and one device, and all properties. */
 function fullLanding(landing: Landing, text: string, amendments: readonly TextChange[]): string {
