@@ -1,51 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { isUnknown, type Unknown } from '../known.js';
+import { isUnknown } from '../known.js';
 import type { Fault } from '../physics/wave/fault.js';
 import { bitsPerSecond, farads, metres, ohms, ratio, seconds } from '../quantity.js';
-import { chanceOf } from '../testing/chance.js';
-import { type BuiltBus, busOf, headDevice, testCable, testDevice } from '../testing/network.js';
+import { busOf, testDevice } from '../testing/network.js';
+import { anyBus, chain, fast, slow, waves } from '../testing/waves.js';
 import { createStudy } from './study.js';
-import { type WaveQuestion, type Waves, wavesOf } from './waves.js';
-
-function waves({ study }: BuiltBus, question: WaveQuestion): Waves {
-  const answer = wavesOf(study, question);
-  if (isUnknown(answer)) throw new Error(answer.unknown);
-  return answer;
-}
-
-const fast = testDevice('Fast', { edge: seconds(50e-9), capacitance: farads(15e-12) });
-const slow = testDevice('Slow', { edge: seconds(1e-6), capacitance: farads(0) });
-
-/** Landings n0 … 10 m apart, terminated at both ends. */
-function chain(count: number, device = fast, rate = 115_200, kind: 'rs485' | 'can' = 'rs485'): BuiltBus {
-  const bus = busOf(kind, { rate }).from('n0', { device, terminate: 120 });
-  for (let index = 1; index < count; index++) {
-    bus.to(`n${index}`, 10, { device, ...(index === count - 1 && { terminate: 120 }) });
-  }
-  return bus.built();
-}
-
-/** Any bus: trees, rings, islands, taps, several cables, crossed landings. */
-function anyBus(seed: number): BuiltBus {
-  const chance = chanceOf(seed);
-  const pick = <T>(list: readonly T[]): T => list[Math.floor(chance() * list.length)]!;
-  const cables = [testCable(), testCable({ name: 'Other', impedance: ohms(100), gauge: 18 })];
-  const bus = busOf(pick(['modbus-rtu', 'rs485', 'can']), { rate: 10 ** (3 + 4 * chance()), cable: cables[0]! });
-  const device = () => pick([fast, slow, headDevice, testDevice('Full', { unitLoad: 1 })]);
-  bus.from('n0', { device: device(), ...(chance() < 0.7 && { terminate: 120 }) });
-  const count = 1 + Math.floor(chance() * 12);
-  for (let index = 1; index <= count; index++) {
-    if (chance() < 0.2) bus.from(`n${Math.floor(chance() * index)}`);
-    const length = pick([0, 1e-4, 0.3, 5, 40, 400]) * chance();
-    const words = { cable: pick(cables), device: device(), crossed: chance() < 0.1 };
-    if (chance() < 0.1) bus.loose(length).from(`n${index}`, words);
-    else if (chance() < 0.2) bus.tap(`n${index}`, length, words);
-    else bus.to(`n${index}`, length, { ...words, ...(chance() < 0.2 && { terminate: pick([0, 60, 120, 1e6]) }) });
-  }
-  if (chance() < 0.3) bus.to('n0', 20);
-  if (chance() < 0.5) bus.bias('n0', 560, pick([560, 400, 5000]));
-  return bus.built();
-}
 
 describe('levels', () => {
   it('end where the nodal solution of the two wires has them: 40 random buses', () => {
@@ -226,59 +185,4 @@ describe('CAN', () => {
       expect(margin.high).toBeLessThanOrEqual(threshold.low);
     }
   });
-});
-
-describe('a question that cannot be answered', () => {
-  const unknown = (built: BuiltBus, question: Partial<WaveQuestion>) =>
-    (wavesOf(built.study, { driver: 0, ...question }) as Unknown).unknown;
-  it('is told what is missing', () => {
-    const { study, ...rest } = chain(3);
-    expect(unknown({ study, ...rest }, { driver: 7 })).toMatch(/driver/);
-    expect(unknown({ study, ...rest }, { driver: Number.NaN })).toMatch(/driver/);
-    expect(unknown({ study, ...rest }, { rate: bitsPerSecond(0) })).toMatch(/rate/);
-    expect(unknown({ study, ...rest }, { rate: bitsPerSecond(Number.NaN) })).toMatch(/rate/);
-    expect(unknown({ study, ...rest }, { pattern: '01x' })).toMatch(/pattern/);
-    expect(unknown({ study, ...rest }, { faults: [{ kind: 'crossed', landing: 9 }] })).toMatch(/crossed/);
-    expect(unknown(busOf('free-topology').from('a').built(), {})).toMatch(/free-topology/);
-    expect(unknown(busOf(undefined).from('a').built(), {})).toMatch(/kind/);
-    expect(unknown(busOf('rs485').from('a').built(), {})).toMatch(/rate/);
-    expect(unknown(busOf('rs485', { rate: 9600, cable: null }).from('a').to('b', 3).built(), {})).toMatch(/from a/);
-    const { impedance: _, ...bare } = testCable();
-    const { capacitance: __, ...barer } = bare;
-    expect(unknown(busOf('rs485', { rate: 9600, cable: barer }).from('a').to('b', 3).built(), {})).toMatch(/impedance/);
-    const silent = testDevice('Silent', { unitLoad: undefined as never });
-    expect(unknown(busOf('rs485', { rate: 9600 }).from('a', { device: silent }).built(), {})).toMatch(/Silent/);
-  });
-});
-
-it('no bus, no question and no fault yields a number that is none: 50 random ones', () => {
-  for (let seed = 1; seed <= 50; seed++) {
-    const chance = chanceOf(seed + 1000);
-    const built = anyBus(seed);
-    const { runs, landings } = built.bus;
-    const run = Math.floor(chance() * runs.length);
-    const faults: Fault[] =
-      runs.length === 0
-        ? []
-        : [
-            { kind: 'open', run, at: ratio(chance() * 2 - 0.5) },
-            { kind: 'short', run, at: ratio(chance()), resistance: ohms(chance() < 0.5 ? 0 : 1e9) },
-            { kind: 'length', run, length: metres(chance() * 1000) },
-            { kind: 'crossed', landing: Math.floor(chance() * landings.length) },
-          ];
-    const answer = wavesOf(built.study, {
-      driver: Math.floor(chance() * landings.length),
-      faults: faults.filter(() => chance() < 0.4),
-      rate: bitsPerSecond(10 ** (chance() * 12 - 2)),
-      ...(chance() < 0.5 && { edge: seconds(10 ** (-chance() * 9)) }),
-      nominalOnly: chance() < 0.9,
-    });
-    if (isUnknown(answer)) throw new Error(answer.unknown);
-    for (const row of [...answer.step.volts, ...answer.pattern.volts]) expect(row.every(Number.isFinite)).toBe(true);
-    for (const { delay, settling, overshoot, level, margin, opening } of answer.landings) {
-      for (const value of [delay, settling, overshoot, ...Object.values({ ...level }), margin.low, opening.high]) {
-        expect(Number.isFinite(value)).toBe(true);
-      }
-    }
-  }
 });
