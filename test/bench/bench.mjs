@@ -3,6 +3,7 @@
  *
  *   npm run bench                 1,000 stores in the terminal, 5,000 in the editor
  *   npm run bench -- --smoke      50 and 200 stores: whether it runs, not how fast
+ *   npm run bench -- --waves      waveforms alone, against ngspice
  */
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
@@ -14,6 +15,7 @@ import { measureEngine } from './engine.mjs';
 import { catalogueText, storeData, storeText } from './fleet.mjs';
 import { compareProcesses } from './processes.mjs';
 import { row } from './report.mjs';
+import { measureWaves } from './waves.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const smoke = process.argv.includes('--smoke');
@@ -40,8 +42,7 @@ function writeFleet(name, indices, withYaml = false) {
   return { folder, bytes, yamlBytes };
 }
 
-try {
-  console.log(`${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`);
+async function measureStores() {
   const { folder, bytes, yamlBytes } = writeFleet('fleet', Array(fleetSize).keys(), true);
   const sizes = `${(bytes / 1e6).toFixed(1)} MB of .pair, ${(yamlBytes / 1e6).toFixed(1)} MB of YAML`;
   row(`stores of about 100 nodes; ${sizes}`, fleetSize);
@@ -50,6 +51,12 @@ try {
   const large = writeFleet('large', Array(largeSize).keys());
   const alone = writeFleet('alone', [7]);
   await measureEditor(root, large.folder, alone.folder, largeSize);
+}
+
+try {
+  console.log(`${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`);
+  if (!process.argv.includes('--waves')) await measureStores();
+  await measureWaves(root, work, smoke);
 } finally {
   rmSync(work, { recursive: true, force: true });
 }

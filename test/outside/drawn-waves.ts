@@ -1,6 +1,7 @@
 /** Random buses with faults, and the same circuits in ngspice's words, written from the bus alone. */
 import type { Bus, Cable, LandingIndex } from '../../shared/src/network.js';
 import type { Fault } from '../../shared/src/physics/wave/fault.js';
+import { edgePerSigma, gaussianIntegral } from '../../shared/src/physics/wave/step-response.js';
 import { chanceOf } from '../../shared/src/testing/chance.js';
 import { type BuiltBus, busOf, testCable, testDevice } from '../../shared/src/testing/network.js';
 
@@ -97,7 +98,10 @@ function faultsOf(
 }
 
 /** The bus with its faults, driven by node `source` behind `output` ohm; nodes of landings are n0, n1 … */
-export function netlistOf({ built, faults, driver }: DrawnWave, output: number): string[] {
+export function netlistOf(
+  { built, faults, driver }: Pick<DrawnWave, 'built' | 'faults' | 'driver'>,
+  output: number,
+): string[] {
   const { bus } = built;
   const lines: string[] = [`RS source n${driver} ${output}`];
   const models = new Map<string, string>();
@@ -138,4 +142,20 @@ export function netlistOf({ built, faults, driver }: DrawnWave, output: number):
   }
   for (const { landing, up, down } of bus.biases) lines.push(`${element('R')} n${landing} 0 ${up + down}`);
   return [...lines, ...models.values()];
+}
+
+/** The driver's voltage as a piecewise linear source: 0 to 1 V by Gaussian edges in the middle of which bits begin. */
+export function sourceOf({ bits, bitTime, edge }: Pick<DrawnWave, 'bits' | 'bitTime' | 'edge'>): string {
+  const sigma = edge / edgePerSigma;
+  const points: string[] = ['0 0'];
+  const level = (bit: number) => (bits[bit] === '1' ? 1 : 0);
+  for (let bit = 1; bit < bits.length; bit++) {
+    if (level(bit) === level(bit - 1)) continue;
+    for (let step = -20; step <= 20; step++) {
+      const share = gaussianIntegral(step / 5);
+      const value = level(bit - 1) + (level(bit) - level(bit - 1)) * (step === -20 ? 0 : step === 20 ? 1 : share);
+      points.push(`${bit * bitTime + (step / 5) * sigma} ${value}`);
+    }
+  }
+  return `V1 source 0 PWL(${points.join(' ')})`;
 }

@@ -9,30 +9,14 @@ import { isUnknown } from '../../shared/src/known.js';
 import { waveOfBits } from '../../shared/src/physics/wave/bits.js';
 import { WaveBus } from '../../shared/src/physics/wave/bus-circuit.js';
 import { nominalWave } from '../../shared/src/physics/wave/corners.js';
-import { edgePerSigma, gaussianIntegral, stepResponse } from '../../shared/src/physics/wave/step-response.js';
+import { edgePerSigma, stepResponse } from '../../shared/src/physics/wave/step-response.js';
 import { celsius } from '../../shared/src/quantity.js';
-import { type DrawnWave, drawnWave, netlistOf } from './drawn-waves.js';
+import { drawnWave, netlistOf, sourceOf } from './drawn-waves.js';
 
 const output = 64.3;
 const samples = 256;
 /** What waveforms may differ by, as a share of the driver's swing. */
 const allowed = 0.02;
-
-/** The driver's voltage as a piecewise linear source: 0 to 1 V by Gaussian edges in the middle of which bits begin. */
-function source({ bits, bitTime, edge }: DrawnWave): string {
-  const sigma = edge / edgePerSigma;
-  const points: string[] = ['0 0'];
-  const level = (bit: number) => (bits[bit] === '1' ? 1 : 0);
-  for (let bit = 1; bit < bits.length; bit++) {
-    if (level(bit) === level(bit - 1)) continue;
-    for (let step = -20; step <= 20; step++) {
-      const share = gaussianIntegral(step / 5);
-      const value = level(bit - 1) + (level(bit) - level(bit - 1)) * (step === -20 ? 0 : step === 20 ? 1 : share);
-      points.push(`${bit * bitTime + (step / 5) * sigma} ${value}`);
-    }
-  }
-  return `V1 source 0 PWL(${points.join(' ')})`;
-}
 
 describe('waveforms against ngspice', () => {
   const simulation = new Simulation();
@@ -76,7 +60,7 @@ describe('waveforms against ngspice', () => {
       const stop = bits.length * bitTime;
       const step = edge / 6;
       const points = await simulated([
-        source(drawn),
+        sourceOf(drawn),
         ...netlistOf(drawn, output),
         `.tran ${step} ${stop} 0 ${step}`,
         `.save time ${built.bus.landings.map(({ index }) => `v(n${index})`).join(' ')}`,

@@ -3,8 +3,10 @@
  * sampling instant is the settled one, and two sums over the runs replace the simulation.
  */
 import { isUnknown, type Known, type Range } from '../known.js';
-import type { LandingIndex } from '../network.js';
-import { terminatorTolerance } from '../physics/tolerance.js';
+import type { Landing, LandingIndex } from '../network.js';
+import { portConductance } from '../physics/loads.js';
+import { conductanceOf } from '../physics/nodal.js';
+import { biasTolerance, lowered, raised, supplyTolerance, terminatorTolerance } from '../physics/tolerance.js';
 import { settledLevels } from '../physics/wave/bus-waves.js';
 import { extremeWaves, nominalWave, usualPortCapacitance } from '../physics/wave/corners.js';
 import { signallingOf } from '../physics/wave/drive.js';
@@ -41,6 +43,17 @@ const sigmasOfEdge = 2.5;
  * {@link wavesOf} has it, without a simulation where the bus settles easily.
  */
 export function marginsOf(study: BusStudy, driver: LandingIndex): readonly Known<Range<Volts>>[] {
+  let kept = made.get(study);
+  if (!kept) made.set(study, (kept = new Map()));
+  let margins = kept.get(driver);
+  if (!margins) kept.set(driver, (margins = computeMargins(study, driver)));
+  return margins;
+}
+
+/** What was asked before, as long as somebody has the study. */
+const made = new WeakMap<BusStudy, Map<LandingIndex, readonly Known<Range<Volts>>[]>>();
+
+function computeMargins(study: BusStudy, driver: LandingIndex): readonly Known<Range<Volts>>[] {
   if (!settlesEasily(study, driver)) {
     const waves = wavesOf(study, { driver, pattern: '0', samples: 4 });
     return isUnknown(waves) ? study.bus.landings.map(() => waves) : waves.landings.map(({ margin }) => margin);
@@ -68,17 +81,62 @@ export function marginsOf(study: BusStudy, driver: LandingIndex): readonly Known
  * false wherever it is not sure.
  */
 export function settlesEasily(study: BusStudy, driver: LandingIndex): boolean {
+  const landing = study.bus.landings[driver];
+  return landing !== undefined && allSettleEasily(study, [landing]);
+}
+
+function allSettleEasily(study: BusStudy, drivers: readonly Landing[]): boolean {
   const { bus } = study;
   const rate = bus.rate?.value;
-  const landing = bus.landings[driver];
-  if (!signallingOf(bus.kind) || !landing || rate === undefined || !(0 < rate)) return false;
+  if (!signallingOf(bus.kind) || rate === undefined || !(0 < rate)) return false;
   const bitTime = seconds(1 / rate);
   const { low, high } = samplingOf(bus);
-  const edge = (edgeOf(landing.port?.edge, bitTime).slowest * sigmasOfEdge) / edgePerSigma;
+  let slowest = 0;
+  for (const { port, splice } of drivers) {
+    if (splice === undefined) slowest = Math.max(slowest, edgeOf(port?.edge, bitTime).slowest);
+  }
+  const edge = (slowest * sigmasOfEdge) / edgePerSigma;
   // The next bit's edge must not have begun either.
   if ((1 - high) * bitTime < edge) return false;
   const unrest = timeOfUnrest(study);
   return unrest !== undefined && unrest + edge <= low * bitTime;
+}
+
+/**
+ * A margin that no landing falls below, whichever device drives, by sums over runs and landings alone: as if all that
+ * loads the pair hung at its far end. Undefined where the bus does not settle easily or a value is missing. A rule that
+ * finds enough here need not ask for margins one by one.
+ */
+export function marginFloor(study: BusStudy): Volts | undefined {
+  const { bus } = study;
+  const signalling = signallingOf(bus.kind);
+  if (!signalling || !allSettleEasily(study, bus.landings)) return undefined;
+  let resistance = 0;
+  for (const run of bus.runs) {
+    const wire = run.spare ? undefined : study.runResistance(run);
+    if (wire && !isUnknown(wire)) resistance += 2 * wire.high;
+  }
+  let conductance = 0;
+  let biasAmperes = 0;
+  for (const landing of bus.landings) {
+    const load = portConductance(bus.kind, landing);
+    if (load === undefined || landing.crossed !== undefined) return undefined;
+    conductance += load.across + load.toCommon / 2;
+    for (const terminator of landing.terminations) {
+      conductance += conductanceOf(lowered(terminator.resistance, terminatorTolerance));
+    }
+  }
+  for (const { up, down, supply } of bus.biases) {
+    conductance += conductanceOf(lowered(up + down, biasTolerance));
+    biasAmperes += raised(supply, supplyTolerance) / lowered(up + down, biasTolerance);
+  }
+  const { open, output } = signalling.drivers.least;
+  const level = open / (1 + output * conductance) / (1 + resistance * conductance);
+  const offset = biasAmperes * (output + resistance);
+  const { high, low } = signalling.threshold;
+  if (signalling.driven === 'dominant bit')
+    return volts(Math.min(level * (1 - easyShare) - high, low - easyShare * level));
+  return volts(level * (1 - 2 * easyShare) - offset - high);
 }
 
 /** A bound for how long waves run about after an edge has arrived; undefined for a bus that is no plain chain. */
