@@ -29,6 +29,38 @@ describe('levels', () => {
     expect(compared).toBeGreaterThan(20);
   });
 
+  it('lie around what the bias gives beside the driver, as the nodal solution of idle levels has it', () => {
+    let worst = 0;
+    for (const [up, down, allowed] of [
+      [560, 560, 1e-4],
+      [560, 400, 3e-3],
+    ] as const) {
+      for (const place of ['n0', 'n3', 'n7']) {
+        const drawn = (output: boolean) => {
+          const bus = busOf('rs485', { rate: 9600 }).from('n0', { terminate: 120 });
+          for (let index = 1; index < 8; index++) {
+            const place = { file: '', start: 0, end: 0 };
+            const driver = { means: 'resistor', resistance: ohms(64.2857142857), place } as const;
+            bus.to(
+              `n${index}`,
+              60,
+              index === 7 ? { terminate: 120 } : { terminate: output && index === 2 ? [driver] : [] },
+            );
+          }
+          return bus.bias(place, up, down).built();
+        };
+        const { step } = waves(drawn(false), { driver: 2, nominalOnly: true });
+        for (const [landing, idle] of drawn(true).study.idle.entries()) {
+          if (isUnknown(idle)) throw new Error(idle.unknown);
+          const volts = step.volts[landing]!;
+          const middle = (volts[0]! + volts.at(-1)!) / 2;
+          worst = Math.max(worst, Math.abs(middle - idle.nominal) / allowed);
+        }
+      }
+    }
+    expect(worst).toBeLessThan(1);
+  });
+
   it('fall towards the far end as the loop resistance has it', () => {
     const built = busOf('rs485', { rate: 9600 })
       .from('a', { device: testDevice('None', { unitLoad: 0 }), terminate: 120 })
