@@ -48,15 +48,21 @@ function rangeOf<T extends number>(values: readonly T[]): Range<T> {
   return { nominal: values[0]!, low: Math.min(...values) as T, high: Math.max(...values) as T };
 }
 
+/** Of the step is shown what moves by more than this share of the largest swing, and a quarter as long again. */
+const shownShare = 0.003;
+
 /** The time of a response's points, and every landing's as its device sees it. */
 export function stepOf({ signals, upright }: BusWaves): Waves['step'] {
-  const longest = signals.reduce((most, { rise }) => Math.max(most, rise.row.length), 0);
   const { start, spacing } = signals[0]!.rise;
+  const largest = Math.max(...signals.map(({ rise }) => Math.abs(rise.end)));
+  const rest = Math.max(...signals.map(({ rise }) => lastLeaving(rise, shownShare * largest)));
+  const longest = Math.max(...signals.map(({ rise }) => rise.row.length));
+  const count = Math.max(2, Math.min(longest, Math.ceil((1.25 * (rest - start)) / spacing) + 1));
   return {
-    time: Float64Array.from({ length: longest }, (_, point) => start + point * spacing),
+    time: Float64Array.from({ length: count }, (_, point) => start + point * spacing),
     volts: signals.map(({ lower, rise }, landing) => {
       const sign = upright[landing] ? 1 : -1;
-      return Float64Array.from({ length: longest }, (_, point) => sign * (lower + (rise.row[point] ?? rise.end)));
+      return Float64Array.from({ length: count }, (_, point) => sign * (lower + (rise.row[point] ?? rise.end)));
     }),
   };
 }

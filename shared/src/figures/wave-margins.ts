@@ -43,10 +43,10 @@ const sigmasOfEdge = 2.5;
  * {@link wavesOf} has it, without a simulation where the bus settles easily.
  */
 export function marginsOf(study: BusStudy, driver: LandingIndex): readonly Known<Range<Volts>>[] {
-  let kept = made.get(study);
-  if (!kept) made.set(study, (kept = new Map()));
-  let margins = kept.get(driver);
-  if (!margins) kept.set(driver, (margins = computeMargins(study, driver)));
+  const kept = made.get(study) ?? new Map<LandingIndex, readonly Known<Range<Volts>>[]>();
+  made.set(study, kept);
+  const margins = kept.get(driver) ?? computeMargins(study, driver);
+  kept.set(driver, margins);
   return margins;
 }
 
