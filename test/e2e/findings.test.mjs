@@ -76,6 +76,9 @@ scenario('opens the page of a rule from its finding', async (workbench) => {
   const rule = await link.innerText();
   await link.click({ modifiers: ['Control'] });
   await workbench.page.locator('.tab', { hasText: `${rule}.md` }).waitFor();
+  // Rendered, not as source.
+  const page = workbench.page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
+  await page.getByRole('heading', { name: rule }).waitFor();
   await picture(workbench, 'rule-page');
 });
 
@@ -87,11 +90,7 @@ scenario('fixes all that is safe by one command, and nothing else', async (workb
   await workbench.command('Fieldpair: Fix All Safe Findings');
   const text = await workbench.editorText((shown) => !shown.includes('waive'));
   assert.match(text, /from head.field1 : TrialHead terminate switch/);
-  assert.match(
-    text,
-    /to probeA : TrialProbe address 2 *(?:\d+ ft)?(?:END)?$/m,
-    'a resistor has to be bought and landed',
-  );
+  assert.doesNotMatch(text, /probeA .*terminate/, 'a resistor has to be bought and landed');
   assert.match(text, /address 1 crossed/, 'that somebody has swapped the wires back cannot be known here');
   const left = await workbench.problems((all) => stale(all).length === 0);
   assert.deepEqual(

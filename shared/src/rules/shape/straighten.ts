@@ -17,8 +17,12 @@ export interface Chain {
   readonly links: readonly Link[];
 }
 
+/** A larger bus is no bus that anybody pulls; drawing it anew for each of its findings would only make people wait. */
+const mostRuns = 1000;
+
 /** Whether a re-drawn course can hold the whole bus, but for a run that is left out: nothing loose, spare, apart or closed. */
 export const canRewire = (bus: Bus, shape: Shape, left?: RunIndex): boolean =>
+  bus.runs.length <= mostRuns &&
   shape.components.length === 1 &&
   shape.closing.length === 0 &&
   shape.loose.length === 0 &&

@@ -1,8 +1,22 @@
 /** Taps by the landing that they hang on, and how far one may reach by the edges of the drivers. */
 import type { BusStudy, Tap } from '../../figures/study.js';
 import { edgeTapShare } from '../../limits/tap.js';
+import type { Bus } from '../../network.js';
 import { speedOfLight } from '../../physics/delay.js';
 import { type Metres, metres } from '../../quantity.js';
+
+/** The fastest edge of each bus that was asked about, in seconds; infinite where the catalogue states none. */
+const fastestEdges = new WeakMap<Bus, number>();
+
+function fastestEdge(bus: Bus): number {
+  let fastest = fastestEdges.get(bus);
+  if (fastest === undefined) {
+    fastest = Number.POSITIVE_INFINITY;
+    for (const { port } of bus.landings) fastest = Math.min(fastest, port?.edge ?? Number.POSITIVE_INFINITY);
+    fastestEdges.set(bus, fastest);
+  }
+  return fastest;
+}
 
 /**
  * The fastest driver whose edge the catalogue states decides; undefined when it states none, or no velocity.
@@ -12,9 +26,9 @@ export function edgeTapLimit(
   tap: Tap,
 ): { readonly limit: Metres; readonly edge: number } | undefined {
   const velocity = bus.runs[tap.run]!.cable?.velocity;
-  const edges = bus.landings.flatMap(({ port }) => port?.edge ?? []);
-  if (velocity === undefined || edges.length === 0) return undefined;
-  const edge = edges.reduce((least, one) => Math.min(least, one), Number.POSITIVE_INFINITY);
+  if (velocity === undefined) return undefined;
+  const edge = fastestEdge(bus);
+  if (!Number.isFinite(edge)) return undefined;
   return { limit: metres(edgeTapShare.value * edge * velocity * speedOfLight), edge };
 }
 
