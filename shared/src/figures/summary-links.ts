@@ -1,9 +1,10 @@
 /** A free-topology segment and the links of an Ethernet bus against their limits. */
-import { channelLink, permanentLink } from '../limits/ethernet.js';
+import { channelLink, linkDelayLimit, linkLoop, permanentLink } from '../limits/ethernet.js';
 import { apartLimit, segmentDevices, segmentForm, segmentStub, segmentWarmth } from '../limits/free-topology.js';
 import type { Limit } from '../limits/limit.js';
-import { formatNumber, type Metres, metres } from '../quantity.js';
-import { type BusStudy, isUnknown } from './study.js';
+import { formatNumber, formatOhms, formatSeconds, type Metres, metres } from '../quantity.js';
+import { linkDelay, linkResistance } from './links.js';
+import { type BusStudy, isUnknown, type Known } from './study.js';
 import type { SummaryLine } from './summary.js';
 
 const lengthLine = (study: BusStudy, what: string, value: Metres, limit: Limit): SummaryLine => ({
@@ -52,9 +53,42 @@ export function linkLines(study: BusStudy): SummaryLine[] {
   const longest = links.reduce((most, { length }) => Math.max(most, length), 0);
   const lines = [lengthLine(study, 'longest link', metres(longest), permanentLink)];
   const channels = links.flatMap(({ length, cords }) => (cords === undefined ? [] : [length + cords]));
-  if (channels.length > 0)
+  if (channels.length === 0)
+    lines.push({
+      ...unknownLine('longest with cords', 'the cords: no run states them', channelLink),
+      limit: `at most ${study.lengthText(metres(channelLink.value))}`,
+    });
+  else
     lines.push(
       lengthLine(study, 'longest with cords', metres(channels.reduce((most, one) => Math.max(most, one))), channelLink),
     );
+  const loops = links.map((link) => linkResistance(study, link));
+  lines.push(worst('largest loop', loops, (loop) => loop.nominal, formatOhms, linkLoop));
+  const delays = links.map((link) => linkDelay(study, link));
+  lines.push(worst('longest delay', delays, (delay) => delay, formatSeconds, linkDelayLimit));
   return lines;
+}
+
+const unknownLine = (what: string, why: string, { source, strength }: Limit) => ({
+  what,
+  value: `unknown: ${why}`,
+  document: source,
+  strength,
+});
+
+/** The largest of the links' figures beside its limit; unknown with the first reason where one is. */
+function worst<T, U extends number>(
+  what: string,
+  figures: readonly Known<T>[],
+  valueOf: (figure: T) => U,
+  text: (value: U) => string,
+  limit: Limit,
+): SummaryLine {
+  const most = `at most ${text(limit.value as U)}`;
+  const unknown = figures.find(isUnknown);
+  if (unknown) return { ...unknownLine(what, unknown.unknown, limit), limit: most };
+  const values = figures.flatMap((figure) => (isUnknown(figure) ? [] : [valueOf(figure)]));
+  const largest = values.reduce((top, value) => (top < value ? value : top), 0 as U);
+  const { source: document, strength } = limit;
+  return { what, value: text(largest), limit: most, document, strength, share: largest / limit.value };
 }

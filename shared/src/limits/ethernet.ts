@@ -19,6 +19,22 @@ export const channelLink: Limit = {
   strength: 'guidance',
 };
 
+/** Out and back through one pair of the fixed cable. */
+export const linkLoop: Limit = {
+  value: 21,
+  meaning: 'the most that a pair of the fixed cable should resist out and back',
+  source: 'from memory of ANSI/TIA-568: loop resistance of a permanent link at most 21 ohm',
+  strength: 'from memory',
+};
+
+/** Of a whole channel at 10 MHz. */
+export const linkDelayLimit: Limit = {
+  value: 555e-9,
+  meaning: 'the most that a signal should take through a link',
+  source: 'ANSI/TIA-568, as told in training slides: propagation delay of a channel at most 555 ns at 10 MHz',
+  strength: 'guidance',
+};
+
 /** A stranded cord attenuates by so much more than solid cable: 20 % at 24 AWG, 50 % where it is thinner. */
 const cordExcess = (cord: Cable | undefined): number => ((gaugeOf(cord) ?? 24) <= 24 ? 0.2 : 0.5);
 

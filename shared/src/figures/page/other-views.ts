@@ -70,7 +70,8 @@ export const segmentView: FiguresView = {
   columns: [
     {
       ...meter,
-      meaning: 'an ohmmeter across the pair, nothing powered; open is right, for capacitors block direct current',
+      meaning:
+        'an ohmmeter across the pair, nothing powered; open is right, reached slowly while the capacitors charge',
     },
     delayColumn,
   ],

@@ -11,6 +11,7 @@ import { loadOverBudget } from './load-over-budget.js';
 import { nodesOverBudget } from './nodes-over-budget.js';
 import { propagationOverBudget } from './propagation-over-budget.js';
 import { rateTooFastForLength } from './rate-too-fast-for-length.js';
+import { rateUnstated } from './rate-unstated.js';
 import { rateUnsuited } from './rate-unsuited.js';
 import { repeaterNeeded } from './repeater-needed.js';
 import { toleranceClose } from './tolerance-close.js';
@@ -22,6 +23,7 @@ export const loadRules: readonly Rule[] = [
   devicesTooFarApart,
   toleranceClose,
   rateTooFastForLength,
+  rateUnstated,
   rateUnsuited,
   propagationOverBudget,
   wireTooThinForLength,
