@@ -80,15 +80,15 @@ const unknownLine = (what: string, why: string, { source, strength }: Limit) => 
 function worst<T, U extends number>(
   what: string,
   figures: readonly Known<T>[],
-  valueOf: (figure: T) => U,
+  numberOf: (figure: T) => U,
   text: (value: U) => string,
   limit: Limit,
 ): SummaryLine {
   const most = `at most ${text(limit.value as U)}`;
   const unknown = figures.find(isUnknown);
   if (unknown) return { ...unknownLine(what, unknown.unknown, limit), limit: most };
-  const values = figures.flatMap((figure) => (isUnknown(figure) ? [] : [valueOf(figure)]));
-  const largest = values.reduce((top, value) => (top < value ? value : top), 0 as U);
+  const values = figures.flatMap((figure) => (isUnknown(figure) ? [] : [numberOf(figure)]));
+  const largest = values.reduce<number>((top, value) => Math.max(top, value), 0) as U;
   const { source: document, strength } = limit;
   return { what, value: text(largest), limit: most, document, strength, share: largest / limit.value };
 }
