@@ -55,9 +55,11 @@ it('says of a port what it expects, reads and supplies', () => {
 
 it('says the most telling figure above a bus and beside a landing', () => {
   expect(codeLenses(desk, file).map(({ command }) => command?.title)).toEqual([
+    'Draw this store',
     '124 ft · 4 landings · 3 contacts, normal 4.7 kohm',
     '55 ft · 3 landings · 2 contacts, normal 4.7 kohm',
     expect.stringMatching(/^134 ft · 5 landings · at least 22\.\d V$/),
+    expect.stringMatching(/^85 ft · 2 landings · at least 23\.\d V$/),
     expect.stringMatching(/^83 ft · 4 landings · at least 21\.\d V$/),
   ]);
   const everywhere = { start: { line: 0, character: 0 }, end: { line: 1000, character: 0 } };

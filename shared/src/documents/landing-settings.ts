@@ -1,17 +1,16 @@
 /** What has to be set or done at a landing beside its screws: terminator, bias, shield, address. */
 import { type Bus, type Landing, type LandingTermination, rs485Kinds } from '../network.js';
-import { formatAmperes, formatFarads, formatNumber, formatOhms } from '../quantity.js';
+import { formatAmperes, formatFarads, formatNumber, formatOhms, formatResistor } from '../quantity.js';
 
 /** `Terminator: ON`, `Bias: OFF`, `Shield: join both drains under SH`, in the order in which they are done. */
 export function settingLines(bus: Bus, landing: Landing): string[] {
   const shield = shieldText(bus, landing);
   const bias = biasText(bus, landing);
-  const terminator = terminatorText(bus, landing);
+  const terminator = bus.kind === 'contact-loop' ? undefined : terminatorText(bus, landing);
   return [
-    ...(terminator === undefined
-      ? []
-      : [`${bus.kind === 'contact-loop' ? 'End of line' : 'Terminator'}: ${terminator}`]),
+    ...(terminator === undefined ? [] : [`Terminator: ${terminator}`]),
     ...contactLines(landing),
+    ...endOfLineLines(bus, landing),
     ...fuseLines(bus, landing),
     ...(bias === undefined ? [] : [`Bias: ${bias}`]),
     ...(shield === undefined ? [] : [`Shield: ${shield}`]),
@@ -89,11 +88,28 @@ function contactLines({ wiring, port }: Landing): string[] {
   const rest = `at rest ${port.contact}`;
   if (!wiring) return [`Contact, ${rest}: the plan does not say how it lies in the loop; ask`];
   if (wiring.kind === 'breaks') {
-    const bridge = wiring.bridge === undefined ? '' : `; bridge it with ${formatOhms(wiring.bridge)}`;
+    const bridge = wiring.bridge === undefined ? '' : `; bridge it with ${formatResistor(wiring.bridge)}`;
     return [`Contact, ${rest}: cut the ${wiring.conductor} wire and land its two ends on the contact${bridge}`];
   }
-  const through = wiring.through === undefined ? '' : ` through ${formatOhms(wiring.through)}`;
+  const through = wiring.through === undefined ? '' : ` through ${formatResistor(wiring.through)}`;
   return [`Contact, ${rest}: land it across the two wires${through}`];
+}
+
+/**
+ * The resistor at the end of a loop. Where the contact there breaks a conductor the resistor belongs behind it: before
+ * it, the input would see the resistor whatever the contact does.
+ */
+function endOfLineLines(bus: Bus, { index, terminations, wiring, port }: Landing): string[] {
+  if (bus.kind !== 'contact-loop') return [];
+  return terminations.map(({ resistance, means }) => {
+    const value = formatResistor(resistance);
+    if (means !== 'resistor') return `End of line: built in (${value})`;
+    if (wiring?.kind !== 'breaks') return `End of line: land a resistor, ${value}, across the pair`;
+    const arrives = bus.runs.some(({ to, spare }) => to === index && !spare);
+    const free = (arrives ? port?.terminals.minus : port?.terminals.plus) ?? 'the free side of the contact';
+    const other = wiring.conductor === 'plus' ? 'minus' : 'plus';
+    return `End of line: land a resistor, ${value}, from ${free}, behind the contact, to the ${other} wire; not across the pair that arrives`;
+  });
 }
 
 function fuseLines(bus: Bus, { index, runs }: Landing): string[] {

@@ -268,6 +268,6 @@ describe('a contact in one conductor', () => {
       ['joined, off the device', 'minus: black', 'minus: black'],
     ]);
     const parts = tablesOn(packet, 'parts-list')[2]!.rows.map(({ cells }) => firstLine(cells[0]));
-    expect(parts).toEqual(['Contact resistor, 4,700 ohm']);
+    expect(parts).toEqual(['Contact resistor, 4.7 kohm']);
   });
 });

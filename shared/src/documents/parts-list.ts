@@ -1,6 +1,6 @@
 /** The parts of a store: devices, cable, terminators, bias resistors, splices, earths, each with how many. */
 import type { Bus, Store, Termination } from '../network.js';
-import { formatAmperes, formatFarads, formatOhms, metres } from '../quantity.js';
+import { formatAmperes, formatFarads, formatOhms, formatResistor, metres } from '../quantity.js';
 import { type LengthUnits, lengthCells, lengthColumns, named, number, text, tick } from './cells.js';
 import { busTitle, cableText, deviceText } from './names.js';
 import type { Block, Cell, Row } from './packet.js';
@@ -76,7 +76,7 @@ function smallParts(buses: readonly Bus[]): Part[] {
     for (const { terminations, wiring } of bus.landings) {
       for (const { means, ...values } of terminations) if (means === 'resistor') addResistor(ends, values, add);
       const contact = wiring?.kind === 'breaks' ? wiring.bridge : wiring?.through;
-      if (contact !== undefined) add(`Contact resistor, ${formatOhms(contact)}`);
+      if (contact !== undefined) add(`Contact resistor, ${formatResistor(contact)}`);
     }
     for (const { builtIn, up, down } of bus.biases) {
       if (builtIn) continue;
@@ -97,7 +97,7 @@ function smallParts(buses: readonly Bus[]): Part[] {
 }
 
 function addResistor(role: string, { resistance, capacitance }: Termination, add: (what: string) => void): void {
-  add(`${role} resistor, ${formatOhms(resistance)}`);
+  add(`${role} resistor, ${formatResistor(resistance)}`);
   if (capacitance !== undefined) add(`${role} capacitor, ${formatFarads(capacitance)}`);
 }
 

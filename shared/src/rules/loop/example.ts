@@ -26,6 +26,7 @@ export function loopExample(statements: readonly string[], variation: Variation 
     '  conductor 18 AWG solid',
     '  untwisted',
     '  shield none',
+    '  colours red, black',
     '}',
     'device Panel {',
     '  port loop : contact-loop {',
@@ -49,6 +50,7 @@ export function loopExample(statements: readonly string[], variation: Variation 
     '  bus alarms : contact-loop on AlarmPair18 {',
     `    from ${from}${from === 'panel' ? ' : Panel' : ''}`,
     ...statements.map((statement) => `    ${statement}`),
+    '    colours + red - black',
     '  }',
     '}',
   ].join('\n')}\n`;

@@ -7,7 +7,7 @@ export const polarityUnstated: BusRule = {
   id: 'polarity-unstated',
   scope: 'bus',
   severity: 'error',
-  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can', 'supply'],
+  kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can', 'contact-loop', 'supply'],
   explanation: {
     what:
       'The bus does not say which colour is plus and which is minus. It is an error where a device on it requires ' +
@@ -33,7 +33,7 @@ shield earthed at head`),
     if (!ports.length) return;
     const strict = ports.find(({ port }) => port?.polarity === 'required');
     const open = ports.find(({ port }) => port?.polarity === undefined);
-    const cares = bus.kind !== 'free-topology' && bus.kind !== 'supply';
+    const cares = bus.kind !== 'free-topology' && bus.kind !== 'supply' && bus.kind !== 'contact-loop';
     const [first = 'white', second = 'blue'] = conductorColours(bus) ?? [];
     const example = `colours + ${first} - ${second}`;
     const [plus, minus] = bus.kind === 'can' ? ['plus (CAN_H)', 'minus (CAN_L)'] : ['plus', 'minus'];
