@@ -10,6 +10,7 @@ import type { Shape } from './shape.js';
 import { across, incidenceOf, joins } from './walk.js';
 
 export interface Way {
+  /** The earlier one in the text. */
   readonly from: LandingIndex;
   readonly to: LandingIndex;
   /** Sum of the runs, and of what the two landings add. */
@@ -53,7 +54,10 @@ function inTree(bus: Bus, { walk, reachedBy }: Shape, measure: WayMeasure): Way 
       continue;
     }
     const length = depth[above]! + branch;
-    if (!longest || longest.length < length) longest = { from: deepest[above]!, to: deepest[landing]!, length };
+    if (!longest || longest.length < length) {
+      const [one, other] = [deepest[above]!, deepest[landing]!];
+      longest = { from: Math.min(one, other), to: Math.max(one, other), length };
+    }
     if (depth[above]! < branch) {
       depth[above] = branch;
       deepest[above] = deepest[landing]!;
