@@ -49,7 +49,15 @@ const withoutFix = new Set([
   ...['cable-too-warm', 'link-without-device', 'cable-class-unstated'],
   // What lies beyond the text: other hardware, another way for the cable, an input that watches more.
   ...['input-missing', 'input-doubled', 'contacts-over-limit', 'loop-resistance-over-limit', 'loop-unsupervised'],
-  ...['source-missing', 'source-doubled', 'source-overload', 'class-two-exceeded', 'run-over-current', 'mains-beside'],
+  ...[
+    'draw-unstated',
+    'source-missing',
+    'source-doubled',
+    'source-overload',
+    'class-two-exceeded',
+    'run-over-current',
+    'mains-beside',
+  ],
   ...['supply-form-mismatch', 'supply-too-high', 'drop-over-advice'],
   // Which device leads, what a text or a name was meant to be, why a finding may stand, where a file is.
   ...['no-head', 'syntax', 'duplicate-name', 'value-impossible', 'pen-missing', 'waiver-unreasoned', 'import-missing'],

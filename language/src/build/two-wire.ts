@@ -93,7 +93,8 @@ export function inputWith(
       return atMost(known, property, notes);
     case 'Reads': {
       const window = windowOf(property, notes);
-      return window ? { ...known, windows: [...known.windows, window] } : input;
+      if (!window || contradicts(known.windows, window, notes)) return input;
+      return { ...known, windows: [...known.windows, window] };
     }
   }
 }
@@ -129,6 +130,23 @@ function windowOf(property: Reads, notes: Notes): LoopWindow | undefined {
     ...(bounds.high !== undefined && { below: ohms(bounds.high) }),
     place: notes.place(property),
   };
+}
+
+/** Reports a window in which an earlier one reads something else. */
+function contradicts(windows: readonly LoopWindow[], window: LoopWindow, notes: Notes): boolean {
+  const { above: low = 0, below: high = Number.POSITIVE_INFINITY } = window;
+  const other = windows.find(
+    ({ meaning, above = 0, below = Number.POSITIVE_INFINITY }) =>
+      meaning !== window.meaning && above < high && low < below,
+  );
+  if (!other) return false;
+  notes.report(
+    'value-impossible',
+    `${notes.textAt(window.place)} and ${notes.textAt(other.place)} overlap; one resistance has one reading`,
+    window.place,
+    { related: [{ message: 'the other reading is said here', place: other.place }] },
+  );
+  return true;
 }
 
 /** Both bounds when they are in order; neither, with a report, when they are not. */

@@ -140,6 +140,7 @@ it.each([
 it.each([
   ['reads norml below 3 kohm', 'unknown-word'],
   ['reads normal above 6 kohm below 3 kohm', 'value-impossible'],
+  ['reads normal above 3 kohm below 6 kohm reads alarm above 5 kohm', 'value-impossible'],
   ['at most 2.5 contacts', 'value-impossible'],
   ['at most 3 contacts at most 4 contacts', 'statement-repeated'],
   ['expects resistor 4700', 'unit-missing'],

@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.js';
 import { classTwoExceeded } from './class-two-exceeded.js';
+import { drawUnstated } from './draw-unstated.js';
 import { dropOverAdvice } from './drop-over-advice.js';
 import { fuseOverWire } from './fuse-over-wire.js';
 import { fuseUnderLoad } from './fuse-under-load.js';
@@ -19,6 +20,7 @@ import { wireUnfused } from './wire-unfused.js';
 export const supplyRules: readonly Rule[] = [
   sourceMissing,
   sourceDoubled,
+  drawUnstated,
   supplyFormMismatch,
   supplyReversed,
   supplyDrop,

@@ -116,10 +116,10 @@ it('drop-over-advice speaks only of devices that state no least voltage', () => 
   expect(idsOf(supplyExample(far, { conductor: '18 AWG stranded' }))).toEqual([]);
 });
 
-it('keeps silent where the text is damaged, a name unknown or a draw unsaid', () => {
+it('judges nothing where the text is damaged, a name unknown or a draw unsaid', () => {
   expect(idsOf(supplyExample(['40 ft to a : Stranger']))).toEqual([]);
   expect(idsOf(supplyExample(['40 ft to a : Board', '40 ft to']))).toEqual([]);
-  expect(idsOf(supplyExample(['900 ft to a : Board']).replace(/ +draws .*\n/, ''))).toEqual([]);
+  expect(idsOf(supplyExample(['900 ft to a : Board']).replace(/ +draws .*\n/, ''))).toEqual(['draw-unstated a info']);
 });
 
 it.each([
