@@ -34,7 +34,7 @@ const leastPoints = 256;
 export const mostPoints = 65_536;
 const mostNumbers = 6e6;
 /** By how much the edge is slowed down at most to see a circuit come to rest within the points there are. */
-const mostSlowdown = 64;
+const mostSlowdown = 1024;
 /** A response has settled when it stays this near to its end, as a share of the largest end or of the driver's swing. */
 const settledShare = 5e-5;
 /** Points past which nothing moves by more than this share are left out. */

@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { isUnknown } from '../known.js';
+import { bitsPerSecond, farads, metres, seconds } from '../quantity.js';
+import { type BuiltBus, busOf, testDevice } from '../testing/network.js';
+import { adviceText, healthyMargin, type WaveAdvice, waveAdvice } from './advice.js';
+import { type WaveQuestion, wavesOf } from './waves.js';
+
+const device = testDevice('Any', { edge: seconds(30e-9), capacitance: farads(15e-12) });
+
+function advice({ study }: BuiltBus, driver = 0): WaveAdvice {
+  const answer = waveAdvice(study, driver);
+  if (isUnknown(answer)) throw new Error(answer.unknown);
+  return answer;
+}
+
+function leastMargin({ study }: BuiltBus, question: WaveQuestion): number {
+  const waves = wavesOf(study, question);
+  if (isUnknown(waves)) throw new Error(waves.unknown);
+  return Math.min(...waves.landings.map(({ margin }) => margin.low));
+}
+
+const chain = (rate: number, far: number | undefined, tap = 0.2) => {
+  const bus = busOf('rs485', { rate }).from('a', { device, terminate: 120 }).to('b', 40, { device });
+  bus.tap('t', tap, { device }).to('c', 60, { device });
+  return bus.to('d', 50, { device, ...(far !== undefined && { terminate: far }) }).built();
+};
+
+describe('advice on a sound bus', () => {
+  const built = chain(115_200, 120);
+  const { fastest, growth, cures, margin } = advice(built);
+
+  it('has no cures, and a fastest rate beyond which the margin is thin', () => {
+    expect(margin).toBeGreaterThan(healthyMargin);
+    expect(cures).toEqual([]);
+    expect(leastMargin(built, { driver: 0, rate: fastest! })).toBeGreaterThanOrEqual(healthyMargin);
+    expect(fastest).toBeGreaterThanOrEqual(115_200);
+  });
+
+  it('tells how far it may grow: there the margin is healthy, or the document says stop', () => {
+    const at = (longer: number) =>
+      leastMargin(built, { driver: 0, faults: [{ kind: 'length', run: 3, length: metres(50 + longer) }] });
+    expect(at(growth!.length)).toBeGreaterThanOrEqual(healthyMargin);
+    if (growth!.stoppedBy.startsWith('the margin')) {
+      expect(at(growth!.length + 10)).toBeLessThan(healthyMargin);
+    } else expect(growth!.length).toBeGreaterThan(100);
+  });
+
+  it('offers only rates that every port can be set to', () => {
+    const slow = testDevice('Slow', { rates: [bitsPerSecond(9600), bitsPerSecond(19_200)] });
+    const bus = busOf('modbus-rtu', { rate: 9600 }).from('a', { device: slow, terminate: 120 });
+    expect(advice(bus.to('b', 30, { device: slow, terminate: 120 }).built()).fastest).toBe(19_200);
+  });
+});
+
+describe('advice on a bus with a fault', () => {
+  it('puts the missing terminator first, and the terminator does cure it', () => {
+    const built = chain(2e6, undefined);
+    const { cures, margin } = advice(built);
+    expect(margin).toBeLessThan(healthyMargin);
+    expect(cures[0]).toBe('one terminator of 120 ohm at d');
+    expect(cures.at(-1)).toMatch(/^a rate of [\d,]+ bit\/s$/);
+  });
+
+  it('names the tap that is too long', () => {
+    const { cures } = advice(chain(5e6, 120, 15));
+    expect(cures).toContain('a tap of at most 0.3 m to t');
+  });
+
+  it('reads as sentences', () => {
+    const built = chain(2e6, undefined);
+    const lines = adviceText(built.study, advice(built));
+    expect(lines[0]).toMatch(/^By its waveforms, [\d,]+ bit\/s is the fastest usual rate that leaves a healthy margin/);
+    expect(lines.at(-1)).toMatch(/^Each of these alone .*: one terminator of 120 ohm at d; .*\.$/);
+  });
+
+  it('says what is missing instead of guessing', () => {
+    const { study } = busOf('rs485').from('a').built();
+    expect(waveAdvice(study, 0)).toEqual({ unknown: 'the rate of the bus' });
+  });
+});

@@ -1,0 +1,175 @@
+/**
+ * What the waveforms of a bus allow: how fast it may run, how much longer it may grow and what would stop it, and what
+ * one change would mend a margin that is too thin.
+ */
+import { isUnknown, type Unknown } from '../known.js';
+import { canRates } from '../limits/can.js';
+import { lengthLimit, limitedLength } from '../limits/length.js';
+import type { LandingIndex, Run } from '../network.js';
+import type { Fault } from '../physics/wave/fault.js';
+import {
+  type BitsPerSecond,
+  bitsPerSecond,
+  formatNumber,
+  formatOhms,
+  formatSeconds,
+  type Metres,
+  metres,
+  seconds,
+  type Volts,
+  volts,
+} from '../quantity.js';
+import type { BusStudy } from './study.js';
+import { type WaveQuestion, wavesOf } from './waves.js';
+
+/** A margin at the worst of all tolerances that is no worry: as much again as RS-485's threshold. Common practice. */
+export const healthyMargin: Volts = volts(0.2);
+
+export interface WaveAdvice {
+  /** The least margin of all landings, at the worst of all tolerances. */
+  readonly margin: Volts;
+  /** The fastest of the usual rates with a healthy margin; undefined when none has one. */
+  readonly fastest?: BitsPerSecond;
+  /** How much longer the trunk may grow at the end away from the driver; undefined for a bus without two ends. */
+  readonly growth?: { readonly length: Metres; readonly stoppedBy: string };
+  /** Single changes each of which gives a healthy margin; empty when it is healthy or none does. */
+  readonly cures: readonly string[];
+}
+
+/** Rates that asynchronous buses are usually set to, the fastest first. */
+const serialRates = [921_600, 460_800, 230_400, 115_200, 76_800, 57_600, 38_400, 19_200, 9600, 4800, 2400, 1200];
+/** MS/TP has no faster one (ASHRAE 135, from memory). */
+const fastestMstp = 115_200;
+/** Edges that drivers are sold with, roughly; common practice. */
+const usualEdges = [50e-9, 100e-9, 250e-9, 500e-9, 1e-6, 2.5e-6];
+/** A tap that is as good as none. */
+const shortTap = metres(0.3);
+/** Growth is told to a metre, or to this share of what the limit leaves. */
+const growthShare = 1 / 256;
+
+/** The advice for a bus while one landing drives, or what is missing for it. */
+export function waveAdvice(study: BusStudy, driver: LandingIndex): WaveAdvice | Unknown {
+  const asIs = wavesOf(study, { driver, pattern: '0' });
+  if (isUnknown(asIs)) return asIs;
+  const marginWith = (change: Omit<WaveQuestion, 'driver'>): number => {
+    const waves = wavesOf(study, { driver, pattern: '0', ...change });
+    return isUnknown(waves) ? Number.NEGATIVE_INFINITY : leastMargin(waves.landings);
+  };
+  const margin = leastMargin(asIs.landings);
+  const fastest = ratesOf(study).find((rate) => healthyMargin <= marginWith({ rate: bitsPerSecond(rate) }));
+  const growth = healthyMargin <= margin ? growthOf(study, driver, marginWith) : undefined;
+  const cures = healthyMargin <= margin ? [] : curesOf(study, asIs.edge.time, fastest, marginWith);
+  return {
+    margin: volts(margin),
+    ...(fastest !== undefined && { fastest: bitsPerSecond(fastest) }),
+    ...(growth && { growth }),
+    cures,
+  };
+}
+
+type MarginWith = (change: Omit<WaveQuestion, 'driver'>) => number;
+
+function leastMargin(landings: readonly { readonly cutOff: boolean; readonly margin: { readonly low: number } }[]) {
+  return landings.reduce(
+    (least, { cutOff, margin }) => (cutOff ? least : Math.min(least, margin.low)),
+    Number.POSITIVE_INFINITY,
+  );
+}
+
+/** The rates that the bus may be set to, the fastest first: those that all ports share, where they state any. */
+function ratesOf({ bus }: BusStudy): number[] {
+  const usual = bus.kind === 'can' ? canRates : serialRates;
+  const stated = bus.landings.flatMap(({ port }) => (port && 0 < port.rates.length ? [port.rates] : []));
+  return usual
+    .filter((rate) => bus.kind !== 'bacnet-mstp' || rate <= fastestMstp)
+    .filter((rate) => stated.every((rates) => rates.some((one) => one === rate)));
+}
+
+function growthOf(study: BusStudy, driver: LandingIndex, marginWith: MarginWith): WaveAdvice['growth'] {
+  const { bus, shape } = study;
+  const end = shape.ends?.find((one) => one !== driver);
+  const last =
+    end === undefined ? undefined : bus.landings[end]!.runs.map((run) => bus.runs[run]!).find(({ tap }) => !tap);
+  const limit = lengthLimit(study);
+  if (!last || !limit) return undefined;
+  const most = Math.max(0, limit.value - limitedLength(study));
+  const isHealthy = (longer: number) => healthyMargin <= marginWith({ faults: [grown(last, longer)] });
+  if (isHealthy(most)) return { length: metres(most), stoppedBy: `${limit.meaning} (${limit.source})` };
+  let [healthy, thin] = [0, most];
+  while (Math.max(1, growthShare * most) < thin - healthy) {
+    const middle = (healthy + thin) / 2;
+    if (isHealthy(middle)) healthy = middle;
+    else thin = middle;
+  }
+  return { length: metres(healthy), stoppedBy: 'the margin at the receivers' };
+}
+
+const grown = (run: Run, longer: number): Fault => ({
+  kind: 'length',
+  run: run.index,
+  length: metres(run.length + longer),
+});
+
+function curesOf(study: BusStudy, edge: number, fastest: number | undefined, marginWith: MarginWith): string[] {
+  const cures: string[] = [];
+  const suggest = (change: Omit<WaveQuestion, 'driver'>, cure: string): boolean => {
+    const helps = healthyMargin <= marginWith(change);
+    if (helps) cures.push(cure);
+    return helps;
+  };
+  for (const [fault, cure] of [...terminatorChanges(study), ...tapChanges(study)]) suggest({ faults: [fault] }, cure);
+  const rate = study.bus.rate?.value;
+  for (const slower of usualEdges) {
+    if (slower <= edge || (rate !== undefined && 0.3 < slower * rate)) continue;
+    if (suggest({ edge: seconds(slower) }, `a driver whose edge takes ${formatSeconds(seconds(slower))}`)) break;
+  }
+  if (fastest !== undefined && rate !== undefined && fastest < rate)
+    cures.push(`a rate of ${formatNumber(fastest)} bit/s`);
+  return cures;
+}
+
+/** A terminator that fits at an end that has none or another, and none where one stands between the ends. */
+function* terminatorChanges({ bus, shape }: BusStudy): Generator<readonly [Fault, string]> {
+  for (const { index, name, terminations, runs } of bus.landings) {
+    const impedance = bus.runs[runs[0] ?? -1]?.cable?.impedance;
+    if (shape.ends?.includes(index)) {
+      if (impedance === undefined) continue;
+      const fits =
+        terminations.length === 1 && terminations[0]!.resistance === impedance && !terminations[0]!.capacitance;
+      if (fits) continue;
+      const fitting = { resistance: impedance };
+      yield [
+        { kind: 'terminators', landing: index, terminations: [fitting] },
+        `one terminator of ${formatOhms(impedance)} at ${name}`,
+      ];
+    } else if (shape.ends && 0 < terminations.length) {
+      yield [{ kind: 'terminators', landing: index, terminations: [] }, `no terminator at ${name}`];
+    }
+  }
+}
+
+function* tapChanges({ bus, lengthText }: BusStudy): Generator<readonly [Fault, string]> {
+  for (const { index, tap, spare, length, to } of bus.runs) {
+    if (!tap || spare || length <= shortTap || to === undefined) continue;
+    const cure = `a tap of at most ${lengthText(shortTap)} to ${bus.landings[to]!.name}`;
+    yield [{ kind: 'length', run: index, length: shortTap }, cure];
+  }
+}
+
+/** The advice as sentences. */
+export function adviceText({ lengthText, bus }: BusStudy, { fastest, growth, cures, margin }: WaveAdvice): string[] {
+  const lines: string[] = [];
+  const rates =
+    fastest === undefined
+      ? 'no usual rate leaves'
+      : `${formatNumber(fastest)} bit/s is the fastest usual rate that leaves`;
+  lines.push(`By its waveforms, ${rates} a healthy margin (${formatNumber(healthyMargin * 1000)} mV at worst).`);
+  if (growth)
+    lines.push(
+      `At its end away from the driver it may grow by ${lengthText(growth.length)}; then comes ${growth.stoppedBy}.`,
+    );
+  if (0 < cures.length)
+    lines.push(`Each of these alone would give bus ${bus.name} a healthy margin: ${cures.join('; ')}.`);
+  else if (margin < healthyMargin) lines.push('No single change of rate, edge, terminator or tap would give it one.');
+  return lines;
+}
