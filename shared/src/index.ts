@@ -7,6 +7,7 @@
 
 export * from './check.js';
 export * from './drawing/index.js';
+export * from './figures/advice.js';
 export * from './figures/bus-figures.js';
 export * from './figures/kind-figures.js';
 export * from './figures/page/bus-page.js';

@@ -69,7 +69,9 @@ describe('advice on a bus with a fault', () => {
   it('reads as sentences', () => {
     const built = chain(2e6, undefined);
     const lines = adviceText(built.study, advice(built));
-    expect(lines[0]).toMatch(/^By its waveforms, [\d,]+ bit\/s is the fastest usual rate that leaves a healthy margin/);
+    expect(lines[0]).toMatch(
+      /^By its waveforms, [\d,]+ bit\/s is the fastest usual rate that leaves bus tested a healthy margin/,
+    );
     expect(lines.at(-1)).toMatch(/^Each of these alone .*: one terminator of 120 ohm at d; .*\.$/);
   });
 

@@ -30,7 +30,10 @@ export interface WaveAdvice {
   readonly margin: Volts;
   /** The fastest of the usual rates with a healthy margin; undefined when none has one. */
   readonly fastest?: BitsPerSecond;
-  /** How much longer the trunk may grow at the end away from the driver; undefined for a bus without two ends. */
+  /**
+   * How much longer the trunk may grow at the end away from the driver, and what happens there, as a clause; undefined
+   * where the margin is thin already and for a bus without two ends.
+   */
   readonly growth?: { readonly length: Metres; readonly stoppedBy: string };
   /** Single changes each of which gives a healthy margin; empty when it is healthy or none does. */
   readonly cures: readonly string[];
@@ -76,13 +79,18 @@ function leastMargin(landings: readonly { readonly cutOff: boolean; readonly mar
   );
 }
 
-/** The rates that the bus may be set to, the fastest first: those that all ports share, where they state any. */
+/** Whether the ports state which rates they can be set to. */
+const statesRates = ({ bus }: BusStudy): boolean => bus.landings.some(({ port }) => port && 0 < port.rates.length);
+
+/** The rates that the bus may be set to, the fastest first: its own, and usual ones that no port speaks against. */
 function ratesOf({ bus }: BusStudy): number[] {
-  const usual = bus.kind === 'can' ? canRates : serialRates;
   const stated = bus.landings.flatMap(({ port }) => (port && 0 < port.rates.length ? [port.rates] : []));
-  return usual
+  const usual = (bus.kind === 'can' ? canRates : serialRates)
     .filter((rate) => bus.kind !== 'bacnet-mstp' || rate <= fastestMstp)
     .filter((rate) => stated.every((rates) => rates.some((one) => one === rate)));
+  const rates = new Set(usual);
+  if (bus.rate) rates.add(bus.rate.value);
+  return [...rates].sort((left, right) => right - left);
 }
 
 function growthOf(study: BusStudy, driver: LandingIndex, marginWith: MarginWith): WaveAdvice['growth'] {
@@ -94,14 +102,14 @@ function growthOf(study: BusStudy, driver: LandingIndex, marginWith: MarginWith)
   if (!last || !limit) return undefined;
   const most = Math.max(0, limit.value - limitedLength(study));
   const isHealthy = (longer: number) => healthyMargin <= marginWith({ faults: [grown(last, longer)] });
-  if (isHealthy(most)) return { length: metres(most), stoppedBy: `${limit.meaning} (${limit.source})` };
+  if (isHealthy(most)) return { length: metres(most), stoppedBy: `it reaches ${limit.meaning} (${limit.source})` };
   let [healthy, thin] = [0, most];
   while (Math.max(1, growthShare * most) < thin - healthy) {
     const middle = (healthy + thin) / 2;
     if (isHealthy(middle)) healthy = middle;
     else thin = middle;
   }
-  return { length: metres(healthy), stoppedBy: 'the margin at the receivers' };
+  return { length: metres(healthy), stoppedBy: 'the margin at the receivers gets thin' };
 }
 
 const grown = (run: Run, longer: number): Fault => ({
@@ -157,19 +165,40 @@ function* tapChanges({ bus, lengthText }: BusStudy): Generator<readonly [Fault, 
 }
 
 /** The advice as sentences. */
-export function adviceText({ lengthText, bus }: BusStudy, { fastest, growth, cures, margin }: WaveAdvice): string[] {
-  const lines: string[] = [];
-  const rates =
+export function adviceText(study: BusStudy, { fastest, growth, cures, margin }: WaveAdvice): string[] {
+  const { lengthText, bus } = study;
+  const among = statesRates(study) ? 'rate that its devices share' : 'usual rate';
+  const healthy = `a healthy margin, ${formatNumber(healthyMargin * 1000)} mV at worst`;
+  const lines = [
     fastest === undefined
-      ? 'no usual rate leaves'
-      : `${formatNumber(fastest)} bit/s is the fastest usual rate that leaves`;
-  lines.push(`By its waveforms, ${rates} a healthy margin (${formatNumber(healthyMargin * 1000)} mV at worst).`);
-  if (growth)
+      ? `By its waveforms, no ${among} leaves bus ${bus.name} ${healthy}.`
+      : `By its waveforms, ${formatNumber(fastest)} bit/s is the fastest ${among} that leaves bus ${bus.name} ${healthy}.`,
+  ];
+  if (growth) {
     lines.push(
-      `At its end away from the driver it may grow by ${lengthText(growth.length)}; then comes ${growth.stoppedBy}.`,
+      `At its end away from the driver it may grow by ${lengthText(growth.length)}; there ${growth.stoppedBy}.`,
     );
-  if (0 < cures.length)
-    lines.push(`Each of these alone would give bus ${bus.name} a healthy margin: ${cures.join('; ')}.`);
+  }
+  if (0 < cures.length) lines.push(`Each of these alone would give it a healthy margin: ${cures.join('; ')}.`);
   else if (margin < healthyMargin) lines.push('No single change of rate, edge, terminator or tap would give it one.');
   return lines;
+}
+
+/** The advice as plain data in SI units, as `fieldpair wave --advise --format json` prints it. */
+export interface AdviceRecord {
+  readonly margin_v: number;
+  readonly fastest_bit_per_s: number | null;
+  readonly growth_m: number | null;
+  readonly growth_stopped_by: string | null;
+  readonly cures: readonly string[];
+}
+
+export function adviceRecord({ margin, fastest, growth, cures }: WaveAdvice): AdviceRecord {
+  return {
+    margin_v: Number(margin.toPrecision(6)),
+    fastest_bit_per_s: fastest ?? null,
+    growth_m: growth ? Number(growth.length.toPrecision(6)) : null,
+    growth_stopped_by: growth?.stoppedBy ?? null,
+    cures,
+  };
 }

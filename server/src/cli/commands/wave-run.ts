@@ -2,7 +2,10 @@
 import { Project } from '@fieldpair/language';
 import { landingNamed, quantityFrom, Refusal, readFault } from '@fieldpair/language/what-if';
 import {
+  adviceRecord,
+  adviceText,
   type Bus,
+  type BusStudy,
   bitsPerSecond,
   createStudy,
   type Fault,
@@ -11,7 +14,9 @@ import {
   listed,
   type Store,
   seconds,
+  type WaveAdvice,
   type WaveQuestion,
+  waveAdvice,
   waveHeading,
   waveRecord,
   wavesOf,
@@ -42,11 +47,12 @@ export function wave(path: readonly string[], options: WaveOptions, terminal: Te
     throw new CommandFailure(`the waveforms of bus ${bus.name} cannot be told; unknown: ${waves.unknown}`);
   const subject = [waveHeading(study, waves), ...options.fault].join(', ');
   const kind = options.view === 'step' ? 'step' : 'pattern';
+  const advice = options.advise ? adviceOn(study, driver, options) : undefined;
   const landings = shown.length ? { landings: shown } : {};
   switch (options.format) {
     case 'json':
       terminal.out(
-        `${JSON.stringify({ schema: 'fieldpair-wave-1', store: store.name, faults: options.fault, ...waveRecord(study, waves) }, undefined, 1)}\n`,
+        `${JSON.stringify({ schema: 'fieldpair-wave-1', store: store.name, faults: options.fault, ...waveRecord(study, waves), ...(advice && { advice: adviceRecord(advice) }) }, undefined, 1)}\n`,
       );
       break;
     case 'csv':
@@ -58,9 +64,29 @@ export function wave(path: readonly string[], options: WaveOptions, terminal: Te
       );
       break;
     case 'text':
-      terminal.out(waveText({ heading: subject, waves, kind, ...(shown.length ? { drawn: shown } : {}) }, terminal));
+      terminal.out(
+        waveText(
+          {
+            heading: subject,
+            waves,
+            kind,
+            ...(shown.length ? { drawn: shown } : {}),
+            ...(advice && { advice: adviceText(study, advice) }),
+          },
+          terminal,
+        ),
+      );
   }
   return exitStatus.nothingFound;
+}
+
+/** @throws CommandFailure when there is none, or the format has no room for it. */
+function adviceOn(study: BusStudy, driver: Landing, { format }: WaveOptions): WaveAdvice {
+  if (format !== 'text' && format !== 'json') throw new CommandFailure('--advise goes with --format text or json');
+  const advice = waveAdvice(study, driver.index);
+  if (isUnknown(advice))
+    throw new CommandFailure(`there is no advice on bus ${study.bus.name}; unknown: ${advice.unknown}`);
+  return advice;
 }
 
 function questionOf({ rate, edge, bits, view }: WaveOptions, driver: Landing, faults: readonly Fault[]): WaveQuestion {

@@ -75,6 +75,17 @@ describe('fieldpair wave', () => {
     expect(last.pattern_v).toHaveLength(value.pattern.time_s.length);
   });
 
+  it('adds what the bus allows when asked to', async () => {
+    expect((await outOf('--advise')).replaceAll('\n', ' ')).toMatch(
+      /By its waveforms, [\d,]+ bit\/s is the fastest usual rate .* it may grow by [\d,.]+ m; there /,
+    );
+    const { advice } = JSON.parse(await outOf('--advise', '--format', 'json'));
+    expect(advice).toMatchObject({ cures: [], growth_stopped_by: expect.any(String) });
+    expect(advice.fastest_bit_per_s).toBeGreaterThanOrEqual(19_200);
+    const { status, error } = await wave(...cases, '--advise', '--format', 'csv');
+    expect([status, error]).toEqual([2, expect.stringContaining('--advise goes with --format text or json')]);
+  });
+
   it('gives a column for each landing in CSV, and no formula', async () => {
     const rows = (await outOf('--format', 'csv', '--view', 'step')).trimEnd().split('\r\n');
     expect(rows[0]).toBe("time (s),head (V),caseA (V),'=1+1 (V)");

@@ -16,6 +16,7 @@ export interface WaveOptions {
   readonly landing: readonly string[];
   readonly view: (typeof views)[number];
   readonly format: (typeof formats)[number];
+  readonly advise?: boolean;
 }
 
 export function addWave(program: Command, terminal: Terminal, finish: (status: number) => void): void {
@@ -34,6 +35,7 @@ export function addWave(program: Command, terminal: Terminal, finish: (status: n
     .option('--bits <bits>', 'what is driven: 0101001, the first one long before')
     .option('--fault <fault>', "what is wrong: 'no terminator at caseA2'; may be given several times", collected, [])
     .option('--landing <name>', 'a landing to draw; may be given several times', collected, [])
+    .option('--advise', 'add what the bus as written allows: rate, growth, what would mend a thin margin')
     .addOption(new Option('--view <view>', 'what to draw').choices(views).default('pattern'))
     .addOption(new Option('--format <format>', 'how to print').choices(formats).default('text'))
     .action(async (paths: string[], options: WaveOptions) => {

@@ -21,13 +21,20 @@ export interface WaveText {
   readonly kind: 'step' | 'pattern';
   /** The landings to draw; the one with the least margin when left out. */
   readonly drawn?: readonly string[];
+  /** Sentences about what the bus allows. */
+  readonly advice?: readonly string[];
 }
 
 const width = 100;
 
-export function waveText({ heading, waves, kind, drawn }: WaveText, { colour }: { readonly colour: boolean }): string {
+export function waveText(
+  { heading, waves, kind, drawn, advice = [] }: WaveText,
+  { colour }: { readonly colour: boolean },
+): string {
   const paint = painter(colour);
   const lines = [paint('bold', plainLine(heading)), '', ...wrapped(plainLine(waveSummary(waves)), width), ''];
+  for (const sentence of advice) lines.push(...wrapped(plainLine(sentence), width));
+  if (0 < advice.length) lines.push('');
   lines.push(...tableLines([[...waveColumns], ...waves.landings.map((one) => waveRow(one).map(plainLine))]), '');
   const shown = drawn ?? [worstOf(waves)?.name ?? usualLandings(waves)[0] ?? ''];
   for (const name of shown) {
