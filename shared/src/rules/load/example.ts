@@ -1,4 +1,5 @@
 /** The stores that the pages of this folder show: small and sound but for what a page is about. */
+import { block, rs485Port, shieldedPair, textOf } from '../example-parts.js';
 
 interface Variation {
   /** Unit load of every board; undefined leaves it unsaid, on the head too. */
@@ -16,61 +17,23 @@ interface Variation {
 export function loadExample(variation: Variation = {}): string {
   const { rate = '19200', runs = ['40 ft', '40 ft'], needsBias = false, repeater = false, more = [] } = variation;
   const load = 'load' in variation ? variation.load : '1/8';
-  const shares = (share: string | undefined) => (share === undefined ? [] : [`    load ${share}`]);
-  return `${[
-    'cable Pair22 {',
-    '  conductor 22 AWG stranded',
-    '  twisted pairs 1',
-    '  shield foil drain',
-    '  impedance 120 ohm',
-    '}',
-    'device Panel {',
-    '  role head',
-    '  port field : rs485 {',
-    '    terminals + "D+" - "D-" shield "SH"',
-    ...shares(load),
-    '    terminator switch 120 ohm',
-    '  }',
-    '}',
-    'device Board {',
-    '  port field : rs485 {',
-    '    terminals + "D+" - "D-" shield "SH"',
-    ...shares(load),
-    '    terminator switch 120 ohm',
-    '    address dial 1..247',
-    ...(needsBias ? ['    bias needed'] : []),
-    '  }',
-    '}',
-    ...(repeater ? repeaterOf(shares(load)) : []),
-    'store northgate {',
-    '  node head : Panel',
-    `  bus cases : modbus-rtu ${rate} 8E1 on Pair22 {`,
-    '    from head terminate switch',
-    ...runs.map(
-      (length, at) =>
-        `    ${length} to n${at + 1} : Board address ${at + 1}${at === runs.length - 1 ? ' terminate switch' : ''}`,
-    ),
-    '    shield earthed at head',
-    '    colours + white - blue',
-    ...more.map((statement) => `    ${statement}`),
-    '  }',
-    '}',
-  ].join('\n')}\n`;
+  const port = (name: string, ...lines: readonly string[]) =>
+    rs485Port(name, [...(load === undefined ? [] : [`load ${load}`]), 'terminator switch 120 ohm', ...lines]);
+  const pulled = runs.map((length, index) => `${length} to n${index + 1} : Board address ${index + 1}`);
+  const bus = block(`bus cases : modbus-rtu ${rate} 8E1 on Pair22`, [
+    'from head terminate switch',
+    ...pulled.with(-1, `${pulled.at(-1)} terminate switch`),
+    ...['shield earthed at head', 'colours + white - blue'],
+    ...more,
+  ]);
+  return textOf(
+    shieldedPair('Pair22'),
+    block('device Panel', ['role head', ...port('field')]),
+    block('device Board', port('field', 'address dial 1..247', ...(needsBias ? ['bias needed'] : []))),
+    repeater ? block('device Repeater', ['role repeater', ...port('left'), ...port('right')]) : [],
+    block('store northgate', ['node head : Panel', ...bus]),
+  );
 }
 
 /** So many devices, the head among them. */
 export const crowd = (devices: number): string[] => Array.from({ length: devices - 1 }, () => '10 ft');
-
-/** Both its ports load the bus as a board does. */
-const repeaterOf = (load: readonly string[]): string[] => [
-  'device Repeater {',
-  '  role repeater',
-  ...['left', 'right'].flatMap((port) => [
-    `  port ${port} : rs485 {`,
-    '    terminals + "D+" - "D-" shield "SH"',
-    ...load,
-    '    terminator switch 120 ohm',
-    '  }',
-  ]),
-  '}',
-];

@@ -1,47 +1,25 @@
 /** The small sound store that the pages of the pair, shield, address and port rules vary. */
+import { block, rs485Port, shieldedPair, textOf } from '../example-parts.js';
 
 /** A cable that suits every RS-485 bus. */
-export const exampleCable = `cable ShieldedPair22 {
-  conductor 22 AWG stranded
-  twisted pairs 1
-  shield foil drain
-  impedance 120 ohm
-  capacitance 12.5 pF/ft
-  velocity 66 %
-  colours white, blue
-}
-`;
+export const exampleCable = textOf(
+  shieldedPair('ShieldedPair22', ['capacitance 12.5 pF/ft', 'velocity 66 %', 'colours white, blue']),
+);
 
-export const exampleHead = `device SiteHead {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    polarity required
-    load 1/8
-    terminator switch 120 ohm
-  }
-}
-`;
+const port = (last: string) => rs485Port('field', ['polarity required', 'load 1/8', last]);
 
-export const exampleBoard = `device CaseBoard {
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    polarity required
-    load 1/8
-    address dial 1..99
-  }
-}
-`;
+export const exampleHead = textOf(block('device SiteHead', ['role head', ...port('terminator switch 120 ohm')]));
+
+export const exampleBoard = textOf(block('device CaseBoard', port('address dial 1..99')));
 
 /** A store of these statements, with a bus that is sound but for what they say. */
 export function exampleStore(statements: string, heading = 'modbus-rtu 9600 8E1 on ShieldedPair22'): string {
   const lines = statements.trim().split('\n');
-  return `store northgate {
-  bus chillers : ${heading} {
-${lines.map((line) => `    ${line.trim()}`).join('\n')}
-  }
-}
-`;
+  const bus = block(
+    `bus chillers : ${heading}`,
+    lines.map((line) => line.trim()),
+  );
+  return textOf(block('store northgate', bus));
 }
 
 /** The whole file: cable, head, board and store. */
