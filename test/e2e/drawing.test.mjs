@@ -131,7 +131,7 @@ scenario('carries a landing to another place by mouse and by keyboard', async (w
   await keyboard.press('Alt+ArrowLeft');
   await eventually(order, (names) => names.join() === 'head.field1,caseA,caseC,caseB');
   await eventually(
-    () => frame.locator('[role=status].unseen').innerText(),
+    () => frame.locator('.voice').innerText(),
     (said) => said.startsWith('caseC is behind caseA now'),
   );
 });

@@ -8,11 +8,21 @@ import { isShielded, shieldReach } from './run-line.js';
 import type { Part, Shape } from './scene.js';
 import { circle, line, polyline, text } from './shapes.js';
 import type { Draft, RowHeights } from './strand-drawing.js';
-import { biasSymbol, crossing, earthSymbol, endTerminator, repeaterSymbol, sideTerminator } from './symbols.js';
+import {
+  biasSymbol,
+  contactSymbol,
+  crossing,
+  earthSymbol,
+  endTerminator,
+  repeaterSymbol,
+  sideTerminator,
+} from './symbols.js';
 import { fitted } from './text.js';
-import { landingName, nameOf, runLabel, runName } from './words.js';
+import { earthName, landingName, nameOf, runLabel, runName } from './words.js';
 
 const sideSize = 10;
+/** Between the rails on which taps of one landing turn to their cards. */
+export const tapRail = 16;
 
 /** The stop's own part first, then its earths and biases. */
 export function drawStop(context: BusContext, draft: Draft, row: RowHeights): [Part, ...Part[]] {
@@ -25,6 +35,8 @@ export function drawStop(context: BusContext, draft: Draft, row: RowHeights): [P
   if (landing) {
     const biases = drawSides(context, draft, row, shapes);
     others.push(...biases, ...earthsOf(context, landing, x, row.line));
+    const rest = landing.port?.contact;
+    if (rest) shapes.push(...contactSymbol(card, row.cards - 12, rest));
     if (landing.crossed) shapes.push(...crossing(card, row.cards - 10));
     if (landing.node?.device?.role === 'repeater') shapes.push(repeaterSymbol(card, row.cards - 10));
     const end = draft.sides.end;
@@ -32,7 +44,7 @@ export function drawStop(context: BusContext, draft: Draft, row: RowHeights): [P
       shapes.push(...endTerminator(end.terminator, x, row.line, end.way));
       const room = page.pitch / 2 - 8;
       for (const [index, label] of draft.sides.endLabel.entries()) {
-        const base = row.line - 17 - (draft.sides.endLabel.length - 1 - index) * 12;
+        const base = row.line - 18 - (draft.sides.endLabel.length - 1 - index) * 12;
         const [shown = ''] = fitted(label, room, sideSize, 1).lines;
         shapes.push(
           text('value', x + end.way * (page.pitch / 4 + 4), base, shown, { size: sideSize, anchor: 'middle' }),
@@ -43,7 +55,8 @@ export function drawStop(context: BusContext, draft: Draft, row: RowHeights): [P
   shapes.push(
     landing && landing.splice === undefined ? circle('dot', x, row.line, 4) : circle('ring-dot', x, row.line, 4),
   );
-  shapes.push(...draft.drawn.draw(card, row.cards));
+  // What is said where a run ends needs no lead, so it stands right below.
+  shapes.push(...draft.drawn.draw(card, stop.landing === undefined && !context.scale ? row.line + 6 : row.cards));
   return [{ ...stopPart(context, draft), shapes }, ...others];
 }
 
@@ -135,9 +148,10 @@ function drawSides(context: BusContext, draft: Draft, row: RowHeights, shapes: S
 
 function earthsOf({ study, marks, group, keyOf }: BusContext, landing: Landing, x: number, y: number): Part[] {
   const here = [...study.bus.earths.entries()].filter(([, earth]) => earth.landing === landing.index);
-  return here.map(([index, { place }], position) => {
+  return here.map(([index, earth], position) => {
+    const { place } = earth;
     const findings = marks.earths.get(index) ?? [];
-    const name = `shield earthed at ${landing.name}`;
+    const name = earthName(study.bus, earth);
     const left = x - 15 - position * 18;
     return {
       key: keyOf(`${group} ${name}`),
@@ -147,7 +161,10 @@ function earthsOf({ study, marks, group, keyOf }: BusContext, landing: Landing, 
       group,
       place,
       covers: [place],
-      shapes: [...earthSymbol(left, y + shieldReach), ...signs(findings, left - 10 - signsWidth(findings), y + 18)],
+      shapes: [
+        ...earthSymbol(left, y + shieldReach, earth.through !== undefined),
+        ...signs(findings, left - 10 - signsWidth(findings), y + 18),
+      ],
     };
   });
 }
@@ -164,12 +181,7 @@ export function drawHanging(context: BusContext, draft: Draft, row: RowHeights):
     const room = page.pitch / 2 - 14 - signsWidth(findings);
     const [label = ''] = fitted(runLabel(study, run).join(', '), room, 10.5, 1).lines;
     const look = run.cable === bus.cable ? 'line' : 'line other';
-    const points: [number, number][] = [
-      [draft.x, row.line],
-      [draft.x, row.sides],
-      [x, row.hanging + 18],
-      [x, row.hanging],
-    ];
+    const points = tapWay(context, draft, index, row);
     const shapes: Shape[] = isShielded(run) ? tapShield(points) : [];
     shapes.push(polyline(look, points));
     if (look !== 'line') shapes.push(polyline('line core', points));
@@ -211,12 +223,43 @@ export function drawHanging(context: BusContext, draft: Draft, row: RowHeights):
   });
 }
 
-/** Dashes on both sides of a tap, from above the screen of the trunk. */
-function tapShield(points: readonly (readonly [number, number])[]): Shape[] {
+type Point = readonly [number, number];
+
+/**
+ * From the landing up to the card of a tap. Evenly, further taps turn right on rails of their own; to scale, where cards
+ * may be on either side, they go straight.
+ */
+function tapWay({ scale }: BusContext, { x, hanging }: Draft, index: number, row: RowHeights): Point[] {
+  const to = hanging[index] ?? x;
+  if (scale || index === 0) {
+    const turn: Point[] =
+      Math.abs(to - x) < 0.5
+        ? []
+        : [
+            [x, row.sides],
+            [to, row.hanging + 18],
+          ];
+    return [[x, row.line], ...turn, [to, row.hanging]];
+  }
+  const rail = row.hanging + 12 + index * tapRail;
+  return [
+    [x, row.line],
+    [x, rail],
+    [to, rail],
+    [to, row.hanging],
+  ];
+}
+
+/** Dashes on both sides of a tap, from above the screen of the trunk; they turn with it. */
+function tapShield(points: readonly Point[]): Shape[] {
+  const isRail = points.length === 4 && points[1]?.[1] === points[2]?.[1];
   return [-shieldReach, shieldReach].map((reach) =>
     polyline(
       'shield',
-      points.map(([x, y], index) => [x + reach, index === 0 ? y - shieldReach : y] as const),
+      points.map(([x, y], index): Point => {
+        if (index === 0) return [x + reach, y - shieldReach];
+        return [x + reach, isRail && index < 3 ? y + reach : y];
+      }),
     ),
   );
 }

@@ -2,7 +2,7 @@
 import type { Landing } from '../network.js';
 import type { BusContext, Drawn } from './bus-drawing.js';
 import { againCard, type Card, landingCard, nowhereCard } from './card.js';
-import { drawHanging, drawStop, hangingNotes } from './landing-drawing.js';
+import { drawHanging, drawStop, hangingNotes, tapRail } from './landing-drawing.js';
 import { signs } from './marks.js';
 import type { PlacedStop } from './rows.js';
 import { type RunLabel, runLabelOf } from './run-label.js';
@@ -11,6 +11,7 @@ import type { Part, Shape } from './scene.js';
 import { text } from './shapes.js';
 import { type StopSides, sidesOf } from './sides.js';
 import type { Hanging, Stop, Strand } from './strands.js';
+import { fuseSymbol } from './symbols.js';
 import { nameOf, runName } from './words.js';
 
 /** The space between cards. */
@@ -101,9 +102,9 @@ function heightsOf({ scale }: BusContext, drafts: readonly Draft[], top: number)
     const own = drafts.filter((draft) => draft.row === row);
     const most = (of: (draft: Draft) => number) => own.reduce((height, draft) => Math.max(height, of(draft)), 0);
     const cards = most(({ hangingCards }) => hangingCards.reduce((height, card) => Math.max(height, card.height), 0));
-    const slants = own.some(({ x, hanging }) => hanging.some((middle) => 0.5 < Math.abs(middle - x)));
+    const turns = most(({ x, hanging }) => hanging.filter((middle) => 0.5 < Math.abs(middle - x)).length);
     const hanging = y + cards;
-    const sides = hanging + (cards ? (slants ? 40 : 20) : 0);
+    const sides = hanging + (cards ? 20 + (scale ? Math.min(turns, 1) * 20 : turns * tapRail) : 0);
     const labels = sides + most((draft) => draft.sides.height);
     const line = labels + 14 + most(labelHeight);
     const below = line + (scale ? 64 : 34);
@@ -132,6 +133,7 @@ function drawRun(context: BusContext, before: Draft, draft: Draft, course: Cours
     shapes.push(...shieldOf(from, to, { from: cut(before.stop), to: cut(draft.stop) }, course));
   }
   shapes.push(...runLine(run, bus.cable, from, to, course));
+  if (run.fuse) shapes.push(...fuseSymbol(from.x + 20, course.lines[from.row] ?? 0));
   if (draft.label) shapes.push(...draft.label.draw(row), ...signs(findings, draft.label.signX, draft.label.signY(row)));
   const name = runName(study, run);
   return {

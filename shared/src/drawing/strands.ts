@@ -90,8 +90,9 @@ export function strandsOf(bus: Bus, shape: Shape, most: number): Strand[] {
     }
   }
   for (const { index } of bus.landings) if (!drawn.has(index)) strands.push([visit(index, undefined)]);
-  // Links of Ethernet stand alone, as they should.
-  return strands.map((stops) => ({ stops, island: bus.kind !== 'ethernet' && isIsland(stops, shape) }));
+  // The links of an Ethernet are joined by the switches between them.
+  const joined = bus.kind === 'ethernet';
+  return strands.map((stops) => ({ stops, island: !joined && isIsland(stops, shape) }));
 }
 
 /** The trunk of a plain chain, from the end that the text has first. */

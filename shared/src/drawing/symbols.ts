@@ -3,12 +3,9 @@
  * two short strokes a capacitor, a slanted stroke an open-and-close contact, three shrinking strokes an earth, dashes
  * around a line a screen (from memory of the standard).
  */
-import type { LandingTermination } from '../network.js';
+import type { ContactRest, LandingTermination } from '../network.js';
 import type { Shape } from './scene.js';
 import { box, circle, line, path } from './shapes.js';
-
-/** How far a terminator at an end reaches beyond its landing. */
-export const endReach = 46;
 
 /**
  * A terminator at an end of the line: a contact when it is switched, then the resistor upright across the end, then a
@@ -64,10 +61,24 @@ export function biasSymbol(x: number, y: number): Shape[] {
   ];
 }
 
-/** An earth that hangs from a screen at (x, y). */
-export function earthSymbol(x: number, y: number): Shape[] {
+/** A fuse in a line, around (x, y). */
+export const fuseSymbol = (x: number, y: number): Shape[] => [
+  box('resistor', x - 8, y - 3.5, 16, 7),
+  line('thin', x - 8, y, x + 8, y),
+];
+
+/** A contact on a lead around (x, y): open, or closed against a stop, as it is when nothing is wrong. */
+export function contactSymbol(x: number, y: number, rest: ContactRest): Shape[] {
+  const blade = line('crossing', x, y + 6, x + 5, y - 6);
+  const stop = rest === 'closed' ? [line('crossing', x, y - 5, x + 6, y - 5)] : [];
+  return [box('clear', x - 3, y - 5, 6, 10), blade, ...stop, circle('point', x, y + 6, 1.8)];
+}
+
+/** An earth that hangs from a screen at (x, y), directly or through a resistor. */
+export function earthSymbol(x: number, y: number, throughResistor: boolean): Shape[] {
   return [
     line('shield-lead', x, y, x, y + 8),
+    ...(throughResistor ? [box('resistor', x - 2, y + 1, 4, 6)] : []),
     line('earth-bar', x - 7, y + 8, x + 7, y + 8),
     line('earth-bar', x - 4.5, y + 11.5, x + 4.5, y + 11.5),
     line('earth-bar', x - 2, y + 15, x + 2, y + 15),

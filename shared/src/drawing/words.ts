@@ -1,41 +1,31 @@
 /** What a drawing says in words: on its labels, and to those who hear it. */
-import { endsText, hasEnds } from '../figures/page/words.js';
+import { endsText, hasEnds, kindText } from '../figures/page/words.js';
 import type { BusStudy } from '../figures/study.js';
 import { isUnknown } from '../known.js';
-import type { Bus, BusBias, Landing, LandingIndex, LandingTermination, Run } from '../network.js';
-import { formatFarads, formatNumber, formatOhms, formatRate } from '../quantity.js';
+import type {
+  Bus,
+  BusBias,
+  ContactWiring,
+  Landing,
+  LandingIndex,
+  LandingTermination,
+  Run,
+  ShieldEarth,
+} from '../network.js';
+import { formatAmperes, formatFarads, formatNumber, formatOhms, formatResistor } from '../quantity.js';
 
 export const nameOf = (bus: Bus, landing: LandingIndex | undefined): string =>
   (landing === undefined ? undefined : bus.landings[landing]?.name) ?? 'nowhere';
-
-/** `modbus-rtu 19200 8E1`. */
-export function kindText({ kind, rate, format }: Bus): string {
-  const parts = [kind ?? 'unknown kind'];
-  if (rate) parts.push(rate.value < 1e5 ? String(rate.value) : formatRate(rate.value));
-  if (format) parts.push(`${format.value.dataBits}${format.value.parity}${format.value.stopBits}`);
-  return parts.join(' ');
-}
-
-/** What the bus is as a shape: its ends, or why it has not two. */
-export function shapeText(study: BusStudy): string {
-  const { bus, shape } = study;
-  if (bus.kind === 'ethernet' || (bus.kind === 'free-topology' && !hasEnds(study))) return endsText(study);
-  if (shape.ends) return `ends at ${shape.ends.map((end) => nameOf(bus, end)).join(' and ')}`;
-  if (1 < shape.components.length) return `in ${shape.components.length} pieces that no cable joins`;
-  if (shape.closing.length) return 'closes a ring';
-  if (shape.branches.length) return `branches at ${shape.branches.map((branch) => nameOf(bus, branch)).join(', ')}`;
-  return bus.landings.length === 1 ? 'one landing' : 'no plain chain';
-}
 
 /** The line under a bus's name. */
 export function busFacts(study: BusStudy): string[] {
   const { bus } = study;
   const facts = [
-    kindText(bus),
+    kindText(study),
     bus.cable ? `on ${bus.cable.name}` : 'no cable named',
     `${study.lengthText(study.length)} of cable`,
     bus.landings.length === 1 ? '1 landing' : `${bus.landings.length} landings`,
-    shapeText(study),
+    endsText(study),
   ];
   if (!isUnknown(study.unitLoads) && 0 < study.unitLoads) {
     facts.push(`${formatNumber(study.unitLoads, 2)} unit loads`);
@@ -56,6 +46,7 @@ export function runLabel(study: BusStudy, run: Run): string[] {
   const lines = [study.lengthText(run.length)];
   if (run.built) lines.unshift(`planned ${study.lengthText(run.planned)}`);
   if (run.cable !== study.bus.cable) lines.push(run.cable ? run.cable.name : 'cable unknown');
+  if (run.fuse) lines.push(`fuse ${formatAmperes(run.fuse.value)}`);
   if (run.cords) lines.push(`cords ${study.lengthText(run.cords.length)}`);
   if (run.besideMains) lines.push('beside mains');
   return run.built ? [`built ${lines[1]}`, lines[0] ?? '', ...lines.slice(2)] : lines;
@@ -67,17 +58,18 @@ export function runName(study: BusStudy, run: Run): string {
   const parts = [`${what} from ${nameOf(bus, run.from)} to ${nameOf(bus, run.to)}`, study.lengthText(run.length)];
   if (run.built) parts.push(`built so, planned ${study.lengthText(run.planned)}`);
   if (run.cable) parts.push(`on ${run.cable.name}`);
+  if (run.fuse) parts.push(`fuse of ${formatAmperes(run.fuse.value)} in plus at ${nameOf(bus, run.from)}`);
+  if (run.cords) parts.push(`cords of ${study.lengthText(run.cords.length)} at its ends`);
   if (run.besideMains) parts.push('beside mains');
   if (run.spare) parts.push('connected at neither end');
   else if (run.to === undefined) parts.push('ends nowhere');
   return parts.join(', ');
 }
 
-export const terminatorLabel = ({ means, resistance, capacitance }: LandingTermination): string[] => {
-  const values = [formatOhms(resistance)];
-  if (capacitance !== undefined) values.push(formatFarads(capacitance));
+export function terminatorLabel({ means, resistance, capacitance }: LandingTermination): string[] {
+  const values = [formatResistor(resistance), ...(capacitance === undefined ? [] : [formatFarads(capacitance)])];
   return means === 'resistor' ? values : [means, ...values];
-};
+}
 
 export const biasLabel = ({ up, down, builtIn }: BusBias): string[] => [
   builtIn ? 'bias, built in' : 'bias',
@@ -91,6 +83,7 @@ export function landingTags(study: BusStudy, landing: Landing): string[] {
   if (node?.device?.role === 'head') tags.push('head');
   if (node?.device?.role === 'repeater') tags.push('repeater');
   if (hasEnds(study) && study.shape.ends?.includes(index)) tags.push('end');
+  if (landing.wiring) tags.push(wiringText(landing.wiring));
   if (landing.crossed) tags.push('crossed');
   if (landing.shield !== 'through') tags.push(`shield ${landing.shield}`);
   if (landing.switchedOff) tags.push('switch off');
@@ -100,6 +93,23 @@ export function landingTags(study: BusStudy, landing: Landing): string[] {
   );
   if (others.length && node?.device?.role !== 'head') tags.push(`also on ${others.map(({ name }) => name).join(', ')}`);
   return tags;
+}
+
+/** `breaks +, bridged 4.7 kohm`, `across, through 2.2 kohm`: how a contact lies in its loop. */
+function wiringText(wiring: ContactWiring): string {
+  if (wiring.kind === 'across') {
+    return wiring.through === undefined ? 'across' : `across, through ${formatResistor(wiring.through)}`;
+  }
+  const conductor = wiring.conductor === 'plus' ? '+' : '\u2212';
+  return `breaks ${conductor}${wiring.bridge === undefined ? '' : `, bridged ${formatResistor(wiring.bridge)}`}`;
+}
+
+/** `shield earthed at head`, with what lies in between. */
+export function earthName(bus: Bus, { landing, through }: ShieldEarth): string {
+  const between = through
+    ? ` through ${formatOhms(through.resistance)}${through.capacitance === undefined ? '' : ` and ${formatFarads(through.capacitance)} beside it`}`
+    : '';
+  return `shield earthed at ${nameOf(bus, landing)}${between}`;
 }
 
 export function deviceText({ node, splice }: Landing): string {

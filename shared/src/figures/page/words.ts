@@ -62,7 +62,8 @@ export function endsText(study: BusStudy): string {
   if (names) return `ends at ${names.join(' and ')}`;
   if (shape.components.length > 1) return `in ${shape.components.length} separate pieces`;
   if (shape.closing.length) return 'a ring, without ends';
-  return shape.branches.length ? 'branched, without two plain ends' : 'one landing, without ends';
+  if (shape.branches.length) return 'branched, without two plain ends';
+  return bus.landings.length < 2 ? 'one landing, without ends' : 'without two plain ends';
 }
 
 /** A segment of free topology has no ends that would matter. */

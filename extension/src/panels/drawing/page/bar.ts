@@ -22,7 +22,6 @@ export class Bar {
     spellcheck: 'false',
   });
   readonly #count = element('span', { class: 'count', role: 'status' });
-  readonly #note = element('span', { class: 'note', 'aria-hidden': 'true' });
 
   constructor(actions: BarActions) {
     const smaller = button('\u2212', 'Smaller');
@@ -52,7 +51,7 @@ export class Bar {
       } else return;
       event.preventDefault();
     });
-    this.element.append(smaller, this.#percent, larger, fit, this.#scale, this.#search, this.#count, this.#note, help);
+    this.element.append(smaller, this.#percent, larger, fit, this.#scale, this.#search, this.#count, help);
   }
 
   get scale(): boolean {
@@ -65,12 +64,6 @@ export class Bar {
 
   set zoom(zoom: number) {
     this.#percent.textContent = `${Math.round(zoom * 100)} %`;
-  }
-
-  /** The last thing that was said, for those who see. */
-  note(text: string): void {
-    this.#note.textContent = text;
-    this.#note.title = text;
   }
 
   toSearch(): void {

@@ -16,13 +16,12 @@ import './drawing.css';
 /** The page's policy lets styles in that carry the nonce of its script. */
 const nonce = document.currentScript?.nonce ?? '';
 
-const voice = element('div', { class: 'unseen', role: 'status', 'aria-live': 'polite' });
+const voice = element('div', { class: 'voice', role: 'status', 'aria-live': 'polite' });
 const description = element('div', { class: 'unseen', id: 'description' });
 const nothing = element('p', { class: 'nothing', hidden: '' });
 const stage = new Stage(nonce);
 const say = (text: string) => {
   voice.textContent = text;
-  bar.note(text);
 };
 const extension = connect<ToDrawingPage, FromDrawingPage, KeptDrawing>(take, followed);
 const walk = new Walk(stage, keep);
@@ -65,6 +64,11 @@ stage.element.addEventListener('contextmenu', (event) => {
   menu.open(key, event.button === 2 ? { x: event.clientX, y: event.clientY } : undefined);
 });
 stage.element.addEventListener('scroll', () => keep(), { passive: true });
+
+// What was said stays until the reader goes on.
+for (const event of ['pointerdown', 'keydown'] as const) {
+  document.addEventListener(event, () => voice.replaceChildren(), { capture: true });
+}
 
 const kept = extension.kept();
 if (kept) bar.scale = kept.scale;
