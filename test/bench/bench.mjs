@@ -10,6 +10,7 @@ import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { dump } from 'js-yaml';
+import { measureDrawing } from './drawing.mjs';
 import { measureEditor } from './editor.mjs';
 import { measureEngine } from './engine.mjs';
 import { catalogueText, storeData, storeText } from './fleet.mjs';
@@ -51,6 +52,7 @@ async function measureStores() {
   const large = writeFleet('large', Array(largeSize).keys());
   const alone = writeFleet('alone', [7]);
   await measureEditor(root, large.folder, alone.folder, largeSize);
+  await measureDrawing(root, work, smoke ? 3 : 50);
 }
 
 try {

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { accessibilityProblems } from './harness/accessibility.mjs';
 import { webviewWith } from './harness/webview.mjs';
-import { picture, scenario, useSettings, workbenchFolder } from './scenario.mjs';
+import { picture, scenario, scenarioApart, useSettings, workbenchFolder } from './scenario.mjs';
 
 /** Opens a file and its drawing, and gives the page of the drawing. */
 async function drawingOf(workbench, path) {
@@ -192,4 +192,17 @@ scenario('draws to scale', async (workbench) => {
   };
   await eventually(share, (found) => Math.abs(found - 38 / 40) < 0.01);
   await picture(workbench, 'drawing-scale');
+});
+
+scenarioApart('comes back as it was when the window is loaded anew', {}, async (workbench) => {
+  const frame = await drawingOf(workbench, 'trial/sound.pair');
+  await frame.locator('.bar button', { hasText: 'To scale' }).click();
+  await frame.locator('.bar button', { hasText: '+' }).click();
+  await frame.locator('.percent', { hasText: '125 %' }).waitFor();
+  await part(frame, 'caseB,').focus();
+  await workbench.page.reload();
+  const again = await webviewWith(workbench.page, 'svg .landing', 60_000);
+  await again.locator('.percent', { hasText: '125 %' }).waitFor();
+  assert.equal(await again.locator('.bar button', { hasText: 'To scale' }).getAttribute('aria-pressed'), 'true');
+  await part(again, 'caseB,').waitFor();
 });

@@ -3,60 +3,17 @@ import fc from 'fast-check';
 import { XMLParser, XMLValidator } from 'fast-xml-parser';
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../finding.js';
+import { illegible } from '../testing/legible.js';
 import { type BuiltBus, busOf, headDevice, testCable } from '../testing/network.js';
 import { drawStore } from './drawing.js';
-import { type Box, type Scene, textBox } from './scene.js';
+import type { Scene } from './scene.js';
 import { printColours } from './style.js';
 import { sceneSvg } from './svg.js';
-import { textWidth } from './text.js';
 
 const drawn = ({ store, study }: BuiltBus, options = {}, findings: Finding[] = []) =>
   drawStore(store, [study], findings, options);
 
 const keysOf = (scene: Scene, kind: string) => scene.parts.filter((part) => part.kind === kind).map(({ key }) => key);
-
-/** What a reader must tell apart: texts and cards. */
-function legibles({ parts }: Scene) {
-  const shapes = parts.flatMap((part) => part.shapes);
-  const texts = shapes.flatMap((shape) =>
-    shape.shape === 'text'
-      ? [{ text: shape.text, box: textBox(shape, textWidth(shape.text, shape.size, shape.bold)) }]
-      : [],
-  );
-  const cards = shapes.flatMap((shape) => (shape.shape === 'box' && shape.look.startsWith('card') ? [shape.box] : []));
-  return { texts, cards };
-}
-
-/** A hair of rounding aside. */
-const apart = (one: Box, other: Box) =>
-  one.x + one.width <= other.x + 0.02 ||
-  other.x + other.width <= one.x + 0.02 ||
-  one.y + one.height <= other.y + 0.02 ||
-  other.y + other.height <= one.y + 0.02;
-
-const inside = (inner: Box, outer: Box) =>
-  outer.x - 0.02 <= inner.x &&
-  outer.y - 0.02 <= inner.y &&
-  inner.x + inner.width <= outer.x + outer.width + 0.02 &&
-  inner.y + inner.height <= outer.y + outer.height + 0.02;
-
-function expectLegible(scene: Scene): void {
-  const paper = { x: 0, y: 0, width: scene.width, height: scene.height };
-  const { texts, cards } = legibles(scene);
-  const faults: string[] = [];
-  for (const [index, { text, box }] of texts.entries()) {
-    if (!Object.values(box).every(Number.isFinite)) faults.push(`${text} is nowhere`);
-    if (!inside(box, paper)) faults.push(`${text} leaves the paper`);
-    for (const other of texts.slice(index + 1)) if (!apart(box, other.box)) faults.push(`${text} over ${other.text}`);
-    for (const card of cards)
-      if (!apart(box, card) && !inside(box, card)) faults.push(`${text} over the rim of a card`);
-  }
-  for (const [index, card] of cards.entries()) {
-    if (!inside(card, paper)) faults.push('a card leaves the paper');
-    for (const other of cards.slice(index + 1)) if (!apart(card, other)) faults.push('two cards overlap');
-  }
-  expect(faults).toEqual([]);
-}
 
 const hostileNames = [
   '<script>alert(1)</script>',
@@ -135,7 +92,9 @@ describe('a drawing', () => {
 
   it('lays no text over another, over the rim of a card or over the edge of the paper', () => {
     fc.assert(
-      fc.property(recipe, options, (made, chosen) => expectLegible(drawn(cooked(made), chosen))),
+      fc.property(recipe, options, (made, chosen) => {
+        expect(illegible(drawn(cooked(made), chosen))).toEqual([]);
+      }),
       { numRuns: 150 },
     );
   });
@@ -169,7 +128,7 @@ describe('a drawing', () => {
       bus.to(`coldRoomDoorContact${index}`, 5 + (index % 7), { address: index });
     for (const scale of [false, true]) {
       const scene = drawn(bus.built(), { scale, width: 900 });
-      expectLegible(scene);
+      expect(illegible(scene)).toEqual([]);
       expect(keysOf(scene, 'landing')).toHaveLength(120);
     }
   });

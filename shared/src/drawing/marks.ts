@@ -5,7 +5,7 @@ import type { Bus, LandingIndex, RunIndex, Store } from '../network.js';
 import type { Shape } from './scene.js';
 import { circle, path, text } from './shapes.js';
 
-/** The findings of a store by what they are drawn at; waived ones are left out. */
+/** The findings of a store by what they are drawn at; waived ones are left out, and those of other stores. */
 export interface Marks {
   readonly store: readonly Finding[];
   readonly network: ReadonlyMap<number, readonly Finding[]>;
@@ -45,7 +45,9 @@ export function marksOf(store: Store, findings: readonly Finding[]): Marks {
     const bus = store.buses[index];
     const marks = buses[index];
     if (bus && marks) take(finding, bus, marks);
-    else if (!atNode(finding, store, buses) && !atNetwork(finding, store, network)) ofStore.push(finding);
+    else if (atNode(finding, store, buses) || atNetwork(finding, store, network)) continue;
+    // What is said of a file as a whole is not about this store.
+    else if (finding.store === store.name) ofStore.push(finding);
   }
   return { store: ofStore, network, buses };
 }

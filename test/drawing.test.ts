@@ -1,0 +1,45 @@
+/** The samples as drawings: all of each store is there, and all of it can be read. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { XMLValidator } from 'fast-xml-parser';
+import { describe, expect, it } from 'vitest';
+import { Project } from '../language/src/workspace/project.js';
+import { createStudy, drawStore, printColours, sceneSvg } from '../shared/src/index.js';
+import { illegible } from '../shared/src/testing/legible.js';
+
+const samples = fileURLToPath(new URL('../samples/', import.meta.url));
+const project = new Project({
+  resolve: (from, path) => posix.join(posix.dirname(from), path),
+  read: (file) => ({ text: readFileSync(samples + file, 'utf8') }),
+});
+const files = readdirSync(samples, { recursive: true, encoding: 'utf8' })
+  .map((file) => file.replaceAll('\\', '/'))
+  .filter((file) => file.endsWith('.pair'));
+for (const file of files) project.add(file);
+const stores = new Map(files.flatMap((file) => project.storesOf(file).map((store) => [store.name, store] as const)));
+const findings = project.check().findings;
+
+describe('the drawings of the samples', () => {
+  it.each([...stores.keys()])('%s', (name) => {
+    const store = stores.get(name)!;
+    const studies = store.buses.map((bus) => createStudy(store, bus));
+    for (const scale of [false, true]) {
+      for (const width of [380, 640, 1120, 2400]) {
+        const scene = drawStore(store, studies, findings, { scale, width });
+        expect(illegible(scene)).toEqual([]);
+        const count = (kind: string) => scene.parts.filter((part) => part.kind === kind).length;
+        const runs = store.buses.flatMap((bus) => bus.runs);
+        expect(count('bus')).toBe(store.buses.length);
+        expect(count('landing')).toBe(store.buses.reduce((sum, { landings }) => sum + landings.length, 0));
+        expect(count('run')).toBe(runs.filter(({ spare }) => !spare).length);
+        expect(count('spare')).toBe(runs.filter(({ spare }) => spare).length);
+        expect(XMLValidator.validate(sceneSvg(scene, printColours))).toBe(true);
+        // Every finding of the store that nobody waives is shown at some part, and only once.
+        const shown = scene.parts.flatMap((part) => part.findings.map(({ message }) => message));
+        const open = findings.filter((one) => one.store === name && !one.waived).map(({ message }) => message);
+        expect(shown.toSorted()).toEqual(open.toSorted());
+      }
+    }
+  });
+});
