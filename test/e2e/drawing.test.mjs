@@ -200,7 +200,9 @@ scenarioApart('comes back as it was when the window is loaded anew', {}, async (
   await frame.locator('.bar button', { hasText: '+' }).click();
   await frame.locator('.percent', { hasText: '125 %' }).waitFor();
   await part(frame, 'caseB,').focus();
-  await workbench.page.reload();
+  const loaded = workbench.page.waitForEvent('load');
+  await workbench.command('Developer: Reload Window');
+  await loaded;
   const again = await webviewWith(workbench.page, 'svg .landing', 60_000);
   await again.locator('.percent', { hasText: '125 %' }).waitFor();
   assert.equal(await again.locator('.bar button', { hasText: 'To scale' }).getAttribute('aria-pressed'), 'true');
