@@ -2,7 +2,7 @@
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { catalogueText, storeData, storeText } from './fleet.mjs';
-import { median, row } from './report.mjs';
+import { row } from './report.mjs';
 
 export async function measureDrawing(root, work, rounds) {
   const outfile = join(work, 'drawing.mjs');
@@ -29,6 +29,6 @@ export async function measureDrawing(root, work, rounds) {
       return performance.now() - began;
     });
     const how = scale ? 'to scale' : 'evenly';
-    row(`drawing a store of ${store.nodes.length} nodes ${how}, median ms (under 16 wanted)`, median(times).toFixed(1));
+    row(`drawing a store of ${store.nodes.length} nodes ${how}`, times, { unit: 'ms', limit: 16, digits: 1 });
   }
 }

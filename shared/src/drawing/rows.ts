@@ -79,16 +79,16 @@ export function toScale(
     const perRow = longest / rows;
     if (!strands.every((strand) => fits(strand, distances.get(strand) ?? [], perRow, most))) continue;
     const pixelsPerMetre = (page.right - page.left - page.pitch) / perRow;
-    const place: Placing = (strand) => placed(strand, distances.get(strand) ?? [], perRow, page, pixelsPerMetre);
+    const spots = (strand: Strand) => spotsOf(strand, distances.get(strand) ?? [], perRow, page, pixelsPerMetre);
     if (
       strands.every((strand) =>
         keepsApart(
-          place(strand).filter(({ stop }) => isLaden(stop)),
+          spots(strand).filter(({ stop }) => isLaden(stop)),
           page,
         ),
       )
     ) {
-      return { place, pixelsPerMetre };
+      return { place: (strand) => withCards(spots(strand), page), pixelsPerMetre };
     }
   }
   return undefined;
@@ -118,24 +118,29 @@ function fits({ stops }: Strand, distances: readonly number[], perRow: number, m
   return [...below.values(), ...above.values()].every((count) => count <= most);
 }
 
-const keepsApart = (laden: readonly PlacedStop[], { pitch }: Page): boolean =>
+type Spot = Pick<PlacedStop, 'stop' | 'row' | 'x'>;
+
+const keepsApart = (laden: readonly Spot[], { pitch }: Page): boolean =>
   laden.every(({ row, x }, index) => {
     const before = laden[index - 1];
     return !before || before.row !== row || pitch / 2 + 12 <= x - before.x;
   });
 
-function placed(
+function spotsOf(
   { stops }: Strand,
   distances: readonly number[],
   perRow: number,
   page: Page,
   pixelsPerMetre: number,
-): PlacedStop[] {
-  const spots = stops.map((stop, index) => {
+): Spot[] {
+  return stops.map((stop, index) => {
     const distance = distances[index] ?? 0;
     const row = rowOf(distance, perRow);
     return { stop, row, x: page.left + page.pitch / 2 + (distance - row * perRow) * pixelsPerMetre };
   });
+}
+
+function withCards(spots: readonly Spot[], page: Page): PlacedStop[] {
   const result: PlacedStop[] = [];
   for (let start = 0; start < spots.length; ) {
     const row = spots[start]?.row;
