@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { projectOf } from '../testing/check-text.js';
+import { codeLenses, showWavesCommand } from './code-lens.js';
 import { Desk } from './desk.js';
+import { hover } from './hover.js';
 import { planWaves, type WaveWishes } from './waves.js';
 
 const text = `
@@ -22,6 +24,24 @@ store trial {
 const desk = new Desk(projectOf({ 'store.pair': text }));
 const plan = (wishes: Partial<WaveWishes> = {}, position?: { line: number; character: number }) =>
   planWaves(desk, 'store.pair', { view: 'pattern', ...wishes }, position)!;
+
+describe('the way to the waveforms of a bus', () => {
+  const place = { line: 6, character: 7 };
+  const said = () => JSON.stringify(hover(desk, 'store.pair', place)?.contents);
+
+  it('is a lens above each bus that has any', () => {
+    const found = codeLenses(desk, 'store.pair').filter(({ command }) => command?.title === 'Waveforms');
+    expect(found.map(({ command }) => command?.command)).toEqual(new Array(2).fill(showWavesCommand));
+    expect(found[0]?.command?.arguments).toEqual(['store.pair', { line: 6, character: 6 }]);
+  });
+
+  it('is in the hover of a bus where an editor follows links to commands', () => {
+    expect(said()).not.toContain('command:');
+    desk.commandLinks = true;
+    expect(said()).toContain(`[Show waveforms](command:${showWavesCommand}?%5B%22store.pair%22`);
+    desk.commandLinks = false;
+  });
+});
 
 describe('what is simulated for a view', () => {
   it('is the bus that is named, else the one at the place, else the first', () => {

@@ -59,7 +59,7 @@ interface AxisNames {
 /** Grid lines with their numbers, and what is measured along each axis. @param dense leaves out every second number. */
 export function axisMarks({ frame, x, y }: Axes, names: AxisNames, dense = false): string {
   const { left, top, right, bottom } = frame;
-  const voltTicks = Math.max(2, Math.round((bottom - top) / (dense ? 40 : 48)));
+  const voltTicks = Math.max(4, Math.round((bottom - top) / (dense ? 40 : 48)));
   const yText = y.tickFormat(voltTicks);
   const rows = y.ticks(voltTicks).map((value) => {
     const at = y(value);
