@@ -6,11 +6,9 @@
 import {
   type Bus,
   bitsPerSecond,
-  type Cable,
-  type Fault,
   type Finding,
   type Fix,
-  type LandingIndex,
+  type Landing,
   listed,
   type NetworkEdit,
   type Store,
@@ -21,7 +19,7 @@ import { closeSamples, eyePattern, plotSamples, type WaveView } from '@fieldpair
 import type { Position } from 'vscode-languageserver';
 import { type FaultChoices, faultChoices, landingNamed, quantityFrom, Refusal, readFault } from '../what-if/index.js';
 import { mendedBus } from '../what-if/mended.js';
-import type { BusInStore, Desk } from './desk.js';
+import { type BusInStore, contains, type Desk } from './desk.js';
 import { openFindings } from './diagnostics.js';
 
 /** What somebody wants to see; see the protocol for each field. */
@@ -59,61 +57,27 @@ export interface WavePlan {
 /** Undefined for a file without a bus that has a landing. @param position where the bus is written, when no name is given. */
 export function planWaves(desk: Desk, file: string, wishes: WaveWishes, position?: Position): WavePlan | undefined {
   const buses = desk.busesIn(file).filter(({ bus }) => bus.landings.length);
+  const offset = position && desk.offsetOf(file, position);
   const found =
     buses.find(({ store, bus }) => store.name === wishes.store && bus.name === wishes.bus) ??
-    (position && desk.busAt(file, desk.offsetOf(file, position))) ??
+    buses.find(({ bus }) => offset !== undefined && contains(bus.blockPlace, offset)) ??
     buses[0];
-  if (!found?.bus.landings.length) return undefined;
+  if (!found) return undefined;
   const { store, bus } = found;
   const problems: string[] = [];
-  /** What a wish comes to; a wish that cannot be had is told and left aside. */
-  const had = <T>(answer: T | Refusal): T | undefined => {
+  const had: Had = (answer) => {
     if (!(answer instanceof Refusal)) return answer;
     problems.push(sentence(answer.reason));
     return undefined;
   };
-  const wishedDriver = wishes.driver === undefined ? undefined : had(landingNamed(bus, wishes.driver));
-  const driver = wishedDriver ?? desk.studyOf(found).head ?? bus.landings[0]!;
-  const rate =
-    wishes.rate === undefined ? undefined : had(quantityFrom(wishes.rate, 'rate', { least: 10, most: 1e8 }, 'bit/s'));
-  const edge =
-    wishes.edge === undefined ? undefined : had(quantityFrom(wishes.edge, 'time', { least: 1e-10, most: 1 }));
-  const pattern = wishes.bits === undefined ? undefined : had(bitsFrom(wishes.bits));
-  const shown = pattern ?? (wishes.view === 'eye' ? eyePattern : undefined);
-  const asked = (landing: LandingIndex, faults: readonly Fault[]): WaveQuestion => ({
-    driver: landing,
-    ...(rate === undefined ? {} : { rate: bitsPerSecond(rate) }),
-    ...(edge === undefined ? {} : { edge: seconds(edge) }),
-    ...(shown === undefined ? {} : { pattern: shown }),
-    samples: wishes.span ? closeSamples : plotSamples,
-    ...(faults.length ? { faults } : {}),
-  });
-
+  const wished = wishes.driver === undefined ? undefined : had(landingNamed(bus, wishes.driver));
+  const driver = wished ?? desk.studyOf(found).head ?? bus.landings[0]!;
+  const question = questionOf(wishes, had);
   const fixes = fixesOf(desk, file, store, bus);
-  const fix = wishes.fix === undefined ? undefined : fixes.find(({ id }) => id === wishes.fix);
-  if (wishes.fix !== undefined && !fix)
-    problems.push('The fix that was compared with is not offered any more: what it mends is mended, or has changed.');
-  const mended = fix && mendedBus(desk.project, file, fix.finding, fix.fix, bus);
-  if (fix && !mended) problems.push(`${sentence(`"${fix.fix.title}" leaves no bus ${bus.name} to compare with`)}`);
-  const base = mended ?? { store, bus };
-  const cables = desk.project.catalogueOf(file);
-  const cableNamed = (name: string): Cable | undefined =>
-    cables.map((one) => one.cables.get(name)).find((cable) => cable);
-  const faults = (wishes.faults ?? []).flatMap((phrase) => had(readFault(base.bus, phrase, cableNamed)) ?? []);
-  const baseDriver = mended ? base.bus.landings.find(({ name }) => name === driver.name) : driver;
-  if (!baseDriver) problems.push(sentence(`after the fix ${driver.name} is no landing of bus ${bus.name}`));
-  const isChanged = baseDriver && (mended !== undefined || faults.length > 0);
+  const changed = changedCase({ desk, file, wishes, found, driver, question, fixes, had });
   return {
-    written: { store, bus, question: asked(driver.index, []) },
-    ...(isChanged
-      ? {
-          changed: {
-            ...base,
-            question: asked(baseDriver.index, faults),
-            name: changeName(mended && fix?.fix, wishes.faults ?? []),
-          },
-        }
-      : {}),
+    written: { store, bus, question: { ...question, driver: driver.index } },
+    ...(changed ? { changed } : {}),
     buses,
     fixes: fixes.map(({ id, title }) => ({ id, title })),
     faults: faultChoices(bus),
@@ -121,11 +85,68 @@ export function planWaves(desk: Desk, file: string, wishes: WaveWishes, position
   };
 }
 
+/** What a wish comes to; a wish that cannot be had is told and left aside. */
+type Had = <T>(answer: T | Refusal) => T | undefined;
+type Question = Omit<WaveQuestion, 'driver' | 'faults'>;
+
+function questionOf({ rate, edge, bits, view, span }: WaveWishes, had: Had): Question {
+  const rateIs = rate === undefined ? undefined : had(quantityFrom(rate, 'rate', { least: 10, most: 1e8 }, 'bit/s'));
+  const edgeIs = edge === undefined ? undefined : had(quantityFrom(edge, 'time', { least: 1e-10, most: 1 }));
+  const pattern = (bits === undefined ? undefined : had(bitsFrom(bits))) ?? (view === 'eye' ? eyePattern : undefined);
+  return {
+    ...(rateIs === undefined ? {} : { rate: bitsPerSecond(rateIs) }),
+    ...(edgeIs === undefined ? {} : { edge: seconds(edgeIs) }),
+    ...(pattern === undefined ? {} : { pattern }),
+    samples: span ? closeSamples : plotSamples,
+  };
+}
+
+interface Change {
+  readonly desk: Desk;
+  readonly file: string;
+  readonly wishes: WaveWishes;
+  readonly found: BusInStore;
+  readonly driver: Landing;
+  readonly question: Question;
+  readonly fixes: readonly OfferedFix[];
+  readonly had: Had;
+}
+
+/** The same question of the bus with the fix applied and with the faults in it; undefined when neither is to be had. */
+function changedCase(change: Change): WavePlan['changed'] {
+  const { desk, file, wishes, found, driver, question, had } = change;
+  const fix = change.fixes.find(({ id }) => id === wishes.fix);
+  if (wishes.fix !== undefined && !fix)
+    had(new Refusal('the fix to compare with is not offered any more: what it mends is mended, or has changed'));
+  const mended = fix && mendedBus(desk.project, file, fix.finding, fix.fix, found.bus);
+  if (fix && !mended) had(new Refusal(`"${fix.fix.title}" leaves no bus ${found.bus.name} to compare with`));
+  const { store, bus } = mended ?? found;
+  const cables = desk.project.catalogueOf(file);
+  const cableNamed = (name: string) => cables.map((one) => one.cables.get(name)).find((cable) => cable);
+  const faults = (wishes.faults ?? []).flatMap((phrase) => {
+    const fault = had(readFault(bus, phrase, cableNamed));
+    return fault ? [{ phrase, fault }] : [];
+  });
+  if (!mended && !faults.length) return undefined;
+  // A fix may number the landings anew.
+  const index = bus.landings.find(({ name }) => name === driver.name)?.index;
+  if (index === undefined) {
+    had(new Refusal(`after the fix ${driver.name} is no landing of bus ${bus.name}`));
+    return undefined;
+  }
+  const asked = { ...question, driver: index, ...(faults.length ? { faults: faults.map(({ fault }) => fault) } : {}) };
+  const name = changeName(
+    mended !== undefined,
+    faults.map(({ phrase }) => phrase),
+  );
+  return { store, bus, question: asked, name };
+}
+
 const sentence = (reason: string) => `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`;
 
-function changeName(fix: Fix | undefined, faults: readonly string[]): string {
+function changeName(mended: boolean, faults: readonly string[]): string {
   const faulty = faults.length ? `with ${listed(faults)}` : '';
-  if (!fix) return faulty;
+  if (!mended) return faulty;
   return faulty === '' ? 'as it should be' : `mended, and ${faulty}`;
 }
 

@@ -1,5 +1,5 @@
 /** The two axes of a plot: time in the unit that suits it, and volts. */
-import { type ScaleLinear, scaleLinear } from 'd3-scale';
+import { scaleLinear } from 'd3-scale';
 import { element } from './svg.js';
 
 /** A rectangle in pixels. */
@@ -14,10 +14,13 @@ export type Span = readonly [low: number, high: number];
 
 export interface Axes {
   readonly frame: Frame;
+  /** What the frame shows, in seconds and in volts. */
+  readonly time: Span;
+  readonly volts: Span;
   /** Seconds to pixels. */
-  readonly x: ScaleLinear<number, number>;
+  readonly x: (seconds: number) => number;
   /** Volts to pixels. */
-  readonly y: ScaleLinear<number, number>;
+  readonly y: (volts: number) => number;
 }
 
 const timeUnits = [
@@ -38,14 +41,19 @@ function drawable([low, high]: Span, least: number): Span {
   return high - low < least ? [(low + high - least) / 2, (low + high + least) / 2] : [low, high];
 }
 
-export function axesFor(frame: Frame, time: Span, volts: Span): Axes {
-  const x = scaleLinear().domain(drawable(time, 1e-12)).range([frame.left, frame.right]);
-  const [low, high] = drawable(volts, 1e-3);
+export function axesFor(frame: Frame, wantedTime: Span, wantedVolts: Span): Axes {
+  const time = drawable(wantedTime, 1e-12);
+  const [low, high] = drawable(wantedVolts, 1e-3);
   const room = (high - low) * 0.06;
-  const y = scaleLinear()
-    .domain([low - room, high + room])
-    .range([frame.bottom, frame.top]);
-  return { frame, x, y };
+  const volts: Span = [low - room, high + room];
+  const { left, right, top, bottom } = frame;
+  return { frame, time, volts, x: linear(time, [left, right]), y: linear(volts, [bottom, top]) };
+}
+
+/** From one span to another. Plain arithmetic, because every sample goes through it. */
+function linear([from, to]: Span, [start, end]: Span): (value: number) => number {
+  const slope = (end - start) / (to - from);
+  return (value) => start + (value - from) * slope;
 }
 
 export const levelName = 'level, + against \u2212 (V)';
@@ -57,11 +65,12 @@ interface AxisNames {
 }
 
 /** Grid lines with their numbers, and what is measured along each axis. @param dense leaves out every second number. */
-export function axisMarks({ frame, x, y }: Axes, names: AxisNames, dense = false): string {
+export function axisMarks({ frame, time, volts, x, y }: Axes, names: AxisNames, dense = false): string {
   const { left, top, right, bottom } = frame;
   const voltTicks = Math.max(4, Math.round((bottom - top) / (dense ? 40 : 48)));
-  const yText = y.tickFormat(voltTicks);
-  const rows = y.ticks(voltTicks).map((value) => {
+  const levels = scaleLinear(volts, [0, 1]);
+  const yText = levels.tickFormat(voltTicks);
+  const rows = levels.ticks(voltTicks).map((value) => {
     const at = y(value);
     const line = element('line', {
       class: value === 0 ? 'wave-zero' : 'wave-grid',
@@ -73,15 +82,12 @@ export function axisMarks({ frame, x, y }: Axes, names: AxisNames, dense = false
     });
     return line + element('text', { x: left - 7, y: at + 4, 'text-anchor': 'end' }, yText(value));
   });
-  const span = x.domain() as [number, number];
-  const { unit, scale } = timeUnit(Math.max(Math.abs(span[0]), Math.abs(span[1])));
-  const inUnit = scaleLinear()
-    .domain([span[0] / scale, span[1] / scale])
-    .range(x.range());
+  const { unit, scale } = timeUnit(Math.max(Math.abs(time[0]), Math.abs(time[1])));
+  const inUnit = scaleLinear([time[0] / scale, time[1] / scale], [0, 1]);
   const timeTicks = Math.max(2, Math.round((right - left) / (dense ? 70 : 90)));
   const xText = inUnit.tickFormat(timeTicks);
   const columns = inUnit.ticks(timeTicks).map((value) => {
-    const at = inUnit(value);
+    const at = x(value * scale);
     return (
       element('line', { class: 'wave-grid', x1: at, x2: at, y1: bottom, y2: bottom + 4, stroke: '#8a8a8a' }) +
       element('text', { x: at, y: bottom + 17, 'text-anchor': 'middle' }, xText(value))

@@ -66,11 +66,9 @@ export function drawWaves(plot: WavePlot): DrawnPlot {
     remarkLines(remarks, plot.height),
   ];
   const clip = element('clipPath', { id: `${plot.prefix}-frame` }, frameRect(frame));
-  const [timeFrom, timeTo] = axes.x.domain() as [number, number];
-  const [voltsFrom, voltsTo] = axes.y.domain() as [number, number];
   return {
     svg: sheet(plot, hatch, clip + parts.join('')),
-    cursor: { frame, time: [timeFrom, timeTo], volts: [voltsFrom, voltsTo] },
+    cursor: { frame, time: axes.time, volts: axes.volts },
   };
 }
 
@@ -118,10 +116,10 @@ function lines(curve: Curve, axes: Axes): string {
 }
 
 /** Where a line leaves the frame; none for a line that has no point in it. */
-function endOf({ name, style, samples }: Curve, { frame, x, y }: Axes): LineEnd[] {
+function endOf({ name, style, samples }: Curve, { frame, time, y }: Axes): LineEnd[] {
   const last = samples.time[samples.time.length - 1];
   if (last === undefined) return [];
-  const level = levelAt(samples, Math.min(last, x.domain()[1]!));
+  const level = levelAt(samples, Math.min(last, time[1]));
   return level === undefined ? [] : [{ name, style, y: Math.min(frame.bottom, Math.max(frame.top, y(level))) }];
 }
 
@@ -158,16 +156,16 @@ function bitBorders({ bits, bitTime }: WavePlot, { frame, x }: Axes): string {
 const dotPitch = 9;
 
 /** Dots where a receiver looks at each bit, on its own line: it is as late as the signal. */
-function samplingDots({ curves, view, bits, bitTime, samplingAt }: WavePlot, { x, y }: Axes): string {
+function samplingDots({ curves, view, bits, bitTime, samplingAt }: WavePlot, { time, x, y }: Axes): string {
   if (Math.abs(x(bitTime) - x(0)) < dotPitch) return '';
   const count = view === 'step' ? 1 : bits.length;
-  const [first, last] = x.domain();
+  const [first, last] = time;
   const dots = curves.map(({ samples, style, delay }) => {
     let marks = '';
     for (let bit = 0; bit < count; bit++) {
       const moment = delay + (bit + samplingAt.nominal) * bitTime;
       const level = levelAt(samples, moment);
-      if (level === undefined || moment < first! || last! < moment) continue;
+      if (level === undefined || moment < first || last < moment) continue;
       const { className, colour } = lineStyle(style);
       marks += element('circle', {
         class: `${className} wave-dot`,
