@@ -72,8 +72,12 @@ export const supplyView: FiguresView = {
 function feedFacts({ landing, source, given, power, heat }: Feed): Fact[] {
   return [
     [`source at ${landing.name}`, sourceText(source)],
-    ['given', `${amperesText(given)}, ${wattsText(power, source.form)}`],
-    ['lost in the cable', wattsText(heat)],
+    ...(isUnknown(given)
+      ? [['given', amperesText(given)] as const]
+      : ([
+          ['given', `${amperesText(given)}, ${wattsText(power, source.form)}`],
+          ['lost in the cable', wattsText(heat)],
+        ] as const)),
   ];
 }
 
