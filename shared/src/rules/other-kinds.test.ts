@@ -135,6 +135,12 @@ describe('a CAN bus', () => {
     expect(checkText(text, ['terminator-value'])).toHaveLength(count);
   });
 
+  it('takes no capacitor in series with its terminator', () => {
+    const text = canExample(line('terminate resistor 120 ohm capacitor 10 nF'));
+    expect(told(text)).toEqual(['terminator-value valve2']);
+    expect(told(fixText(text, first(text, 'terminator-value')))).toEqual([]);
+  });
+
   it('has stubs by its rate, each and all together (CiA table)', () => {
     const stubs = (each: string, rate: string) =>
       canExample(

@@ -60,9 +60,19 @@ export const terminatorValue: BusRule = {
         const landing = bus.landings[index]!;
         const [termination] = landing.terminations;
         const band = bandAt(study, landing);
-        if (!termination || landing.terminations.length > 1 || fits(study, landing, band, termination.resistance))
-          continue;
+        if (!termination || landing.terminations.length > 1) continue;
         const { due } = band;
+        // Nobody drives a recessive bit: the terminators bring the pair back to it, which a capacitor would not let them.
+        if (bus.kind === 'can' && termination.capacitance !== undefined) {
+          report({
+            message: `${landing.name} is terminated by ${terminationText(termination)}; on CAN the terminator also brings the pair back to its recessive level, which a capacitor in series prevents: land ${partsText({ resistance: due })}`,
+            place: termination.place ?? landing.place,
+            at: landing.name,
+            fixes: () => (termination.means === 'fixed' ? [] : [resistorFix(bus, landing)]),
+          });
+          continue;
+        }
+        if (fits(study, landing, band, termination.resistance)) continue;
         const reflected = formatNumber(
           (100 * Math.abs(termination.resistance - due)) / (termination.resistance + due),
           0,
@@ -81,7 +91,7 @@ export const terminatorValue: BusRule = {
     why: 'The end sends back the share (R - Z0) / (R + Z0) of the wave. Too small a resistor also takes more current from every driver than it is made for.',
     field:
       'A wrong resistor works on the bench and fails with length. The reading of an ohmmeter at the end differs from the computed one.',
-    mend: 'Land a resistor as large as the impedance of the cable. A capacitor in series with it is accepted. On free topology land the network of the data book: 52.3 ohm in a segment of free form, 105 ohm at each end of a bus, always with two 100 uF capacitors back to back in series.',
+    mend: 'Land a resistor as large as the impedance of the cable. On RS-485 a capacitor in series with it is accepted, on CAN never. On free topology land the network of the data book: 52.3 ohm in a segment of free form, 105 ohm at each end of a bus, always with two 100 uF capacitors back to back in series.',
     bad: exampleOf([
       'from head : SiteHead terminate switch',
       '38 ft to probe1 : AirProbe address 1 terminate resistor 60 ohm',
@@ -94,6 +104,7 @@ export const terminatorValue: BusRule = {
       'RS-485 tutorials of a transceiver maker: the terminator equals the impedance; 120 ohm +-30 ohm is workable',
       'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.5: 150 ohm, or 1 nF in series with 120 ohm',
       'ISO 11898-2:2003, as reprinted: 100 to 130 ohm; 150 to 300 ohm on long CAN lines from memory of CiA 303-1',
+      'CAN without a capacitor in series: from memory of ISO 11898-2, whose drivers leave the recessive level to the terminators',
       'Free topology transceiver data book: 52.3 ohm or 105 ohm of 1 %, with two 100 uF capacitors back to back',
     ],
     since: '0.1.0',
