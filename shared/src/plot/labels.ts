@@ -28,7 +28,9 @@ export function labelsWidth(names: readonly string[], most: number): number {
 /** Labels right of a frame, each joined to its line by a piece in the line's own style. @param width what they may take */
 export function lineLabels({ top, right, bottom }: Frame, ends: readonly LineEnd[], width: number): string {
   const fits = Math.max(4, Math.floor((width - leaderWidth) / characterWidth));
-  const sorted = [...ends].sort((left, other) => left.y - other.y || left.style - other.style);
+  // Lines that end at the same height, to the eye, have their labels in the order of the bus.
+  const height = ({ y }: LineEnd) => Math.round(y / 4);
+  const sorted = ends.toSorted((left, other) => height(left) - height(other));
   const fitting = Math.max(1, Math.floor((bottom - top) / pitch) + 1);
   const shown = sorted.length <= fitting ? sorted : sorted.slice(0, fitting - 1);
   const places = spread(
