@@ -71,11 +71,18 @@ export function toScale(
 ): { readonly place: Placing; readonly pixelsPerMetre: number } | undefined {
   const most = cardsPerRow(page);
   const distances = new Map(strands.map((strand) => [strand, distancesOf(strand)]));
-  const longest = Math.max(0, ...[...distances.values()].map((all) => all.at(-1) ?? 0));
+  let longest = 0;
+  for (const all of distances.values()) longest = Math.max(longest, all.at(-1) ?? 0);
   if (!(0 < longest && longest < 1e6)) return undefined;
-  const cards = Math.max(...strands.map(({ stops }) => stops.reduce((sum, stop) => sum + cardsAt(stop), 0)));
+  let cards = 0;
+  for (const { stops } of strands)
+    cards = Math.max(
+      cards,
+      stops.reduce((sum, stop) => sum + cardsAt(stop), 0),
+    );
   const fewest = Math.ceil(cards / most);
-  for (let rows = fewest; rows <= fewest * mostThinning + 1; rows++) {
+  // A tenth more at a time, so that a bus of thousands of landings is not tried thousands of times.
+  for (let rows = fewest; rows <= fewest * mostThinning + 1; rows = Math.max(rows + 1, Math.ceil(rows * 1.1))) {
     const perRow = longest / rows;
     if (!strands.every((strand) => fits(strand, distances.get(strand) ?? [], perRow, most))) continue;
     const pixelsPerMetre = (page.right - page.left - page.pitch) / perRow;

@@ -98,8 +98,10 @@ function heightsOf({ scale }: BusContext, drafts: readonly Draft[], top: number)
   const rows: RowHeights[] = [];
   let y = top;
   const count = (drafts.at(-1)?.row ?? -1) + 1;
+  const byRow: Draft[][] = Array.from({ length: count }, () => []);
+  for (const draft of drafts) byRow[draft.row]?.push(draft);
   for (let row = 0; row < count; row++) {
-    const own = drafts.filter((draft) => draft.row === row);
+    const own = byRow[row] ?? [];
     const most = (of: (draft: Draft) => number) => own.reduce((height, draft) => Math.max(height, of(draft)), 0);
     const cards = most(({ hangingCards }) => hangingCards.reduce((height, card) => Math.max(height, card.height), 0));
     const turns = most(({ x, hanging }) => hanging.filter((middle) => 0.5 < Math.abs(middle - x)).length);

@@ -11,6 +11,8 @@ import type {
   LandingTermination,
   Run,
   ShieldEarth,
+  Store,
+  StoreNode,
 } from '../network.js';
 import { formatAmperes, formatFarads, formatNumber, formatOhms, formatResistor } from '../quantity.js';
 
@@ -88,11 +90,29 @@ export function landingTags(study: BusStudy, landing: Landing): string[] {
   if (landing.shield !== 'through') tags.push(`shield ${landing.shield}`);
   if (landing.switchedOff) tags.push('switch off');
   if (landing.missingSwitch) tags.push('no such switch');
-  const others = study.store.buses.filter(
-    (bus) => node && bus !== study.bus && bus.landings.some((one) => one.node === node),
-  );
-  if (others.length && node?.device?.role !== 'head') tags.push(`also on ${others.map(({ name }) => name).join(', ')}`);
+  const others = node ? busesOf(study.store, node).filter((bus) => bus !== study.bus.name) : [];
+  if (others.length && node?.device?.role !== 'head') tags.push(`also on ${others.join(', ')}`);
   return tags;
+}
+
+const busesOfNodes = new WeakMap<Store, Map<StoreNode, string[]>>();
+
+/** The names of the buses that a node is landed on. */
+function busesOf(store: Store, node: StoreNode): readonly string[] {
+  let known = busesOfNodes.get(store);
+  if (!known) {
+    known = new Map();
+    for (const { name, landings } of store.buses) {
+      for (const landing of landings) {
+        if (!landing.node) continue;
+        const buses = known.get(landing.node);
+        if (!buses) known.set(landing.node, [name]);
+        else if (buses.at(-1) !== name) buses.push(name);
+      }
+    }
+    busesOfNodes.set(store, known);
+  }
+  return known.get(node) ?? [];
 }
 
 /** `breaks +, bridged 4.7 kohm`, `across, through 2.2 kohm`: how a contact lies in its loop. */
