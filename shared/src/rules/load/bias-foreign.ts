@@ -25,7 +25,7 @@ export const biasForeign: BusRule = {
       const landing = bias.landing === undefined ? undefined : bus.landings[bias.landing];
       const isWritten = landing?.port?.bias?.mode !== 'fixed' || !bias.builtIn;
       report({
-        message: `${landing?.name ?? 'a landing'} biases bus ${bus.name}, a ${kind} bus; ${why[kind]}: ${isWritten ? 'remove the bias' : 'use a port without one'}`,
+        message: `${landing?.name ?? 'a landing'} biases bus ${bus.name} (${kind}); ${why[kind]}: ${isWritten ? 'remove the bias' : 'use a port without one'}`,
         place: bias.place,
         ...(landing && { at: landing.name }),
         fixes: () =>

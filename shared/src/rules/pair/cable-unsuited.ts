@@ -60,7 +60,7 @@ colours + white - blue`,
       if (!faults.length) continue;
       const [first, ...others] = runs;
       report({
-        message: `cable ${cable.name} does not suit a ${bus.kind} bus: ${faults.join('; ')}`,
+        message: `cable ${cable.name} does not suit bus ${bus.name} (${bus.kind}): ${faults.join('; ')}`,
         place: cablePlaceOf(bus, first),
         related: [
           { message: `cable ${cable.name} is described here`, place: cable.place },
