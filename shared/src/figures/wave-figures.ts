@@ -5,7 +5,7 @@ import type { LandingIndex } from '../network.js';
 import { waveOfBits } from '../physics/wave/bits.js';
 import type { BusWaves } from '../physics/wave/bus-waves.js';
 import { eyeOf, levelOf, type Receiver, settledOf } from '../physics/wave/eye.js';
-import { firstReaching, lastLeaving } from '../physics/wave/resample.js';
+import { firstReaching, lastLeaving, type Sampled } from '../physics/wave/resample.js';
 import { formatOhms, formatSeconds, ratio, seconds, volts } from '../quantity.js';
 import type { BusStudy } from './study.js';
 import type { WaveSetting } from './wave-setting.js';
@@ -48,15 +48,20 @@ function rangeOf<T extends number>(values: readonly T[]): Range<T> {
   return { nominal: values[0]!, low: Math.min(...values) as T, high: Math.max(...values) as T };
 }
 
+/** The largest of some value, 0 at least; of any number of items. */
+function largestOf<T>(items: readonly T[], value: (item: T) => number): number {
+  return items.reduce((most, item) => Math.max(most, value(item)), 0);
+}
+
 /** Of the step is shown what moves by more than this share of the largest swing, and a quarter as long again. */
 const shownShare = 0.003;
 
 /** The time of a response's points, and every landing's as its device sees it. */
 export function stepOf({ signals, upright }: BusWaves): Waves['step'] {
   const { start, spacing } = signals[0]!.rise;
-  const largest = Math.max(...signals.map(({ rise }) => Math.abs(rise.end)));
-  const rest = Math.max(...signals.map(({ rise }) => lastLeaving(rise, shownShare * largest)));
-  const longest = Math.max(...signals.map(({ rise }) => rise.row.length));
+  const largest = largestOf(signals, ({ rise }) => Math.abs(rise.end));
+  const rest = largestOf(signals, ({ rise }) => lastLeaving(rise, shownShare * largest));
+  const longest = largestOf(signals, ({ rise }) => rise.row.length);
   const count = Math.max(2, Math.min(longest, Math.ceil((1.25 * (rest - start)) / spacing) + 1));
   return {
     time: Float64Array.from({ length: count }, (_, point) => start + point * spacing),
@@ -89,6 +94,8 @@ export function patternOf(
 
 const usualSamples = 32;
 
+const timeOf = ({ row, spacing }: Sampled): number => row.length * spacing;
+
 /** Why the answer is not the whole one, as a sentence; undefined when it is. */
 export function whyStopped(
   nominal: BusWaves,
@@ -96,18 +103,21 @@ export function whyStopped(
   landings: readonly LandingWave[],
   { edge, bitTime, signalling }: WaveSetting,
 ): string | undefined {
-  if (![nominal, ...extremes].every(({ settled }) => settled)) {
-    const followed = Math.max(...nominal.signals.map(({ rise }) => rise.row.length * rise.spacing));
+  const all = [nominal, ...extremes];
+  if (!all.every(({ settled }) => settled)) {
+    const longestOf = ({ signals }: BusWaves) =>
+      largestOf(signals, ({ rise, fall }) => Math.max(timeOf(rise), timeOf(fall)));
+    const followed = largestOf(all, longestOf);
     return `the bus does not come to rest within the ${formatSeconds(seconds(followed))} that are followed`;
+  }
+  const slowest = largestOf(landings, ({ settling }) => settling);
+  if (signalling.driven === 'dominant bit' && bitTime < slowest) {
+    const needed = formatSeconds(seconds(slowest));
+    return `a bit of ${formatSeconds(bitTime)} ends before the line has settled, which takes ${needed}; what earlier bits leave behind is only estimated`;
   }
   if (edge.time * 1.01 < nominal.edge) {
     const slower = formatSeconds(seconds(nominal.edge));
     return `the bus comes to rest so late that an edge of ${slower} is computed in place of ${formatSeconds(edge.time)}`;
-  }
-  const slowest = landings.reduce((most, { settling }) => Math.max(most, settling), 0);
-  if (signalling.driven === 'dominant bit' && bitTime < slowest) {
-    const needed = formatSeconds(seconds(slowest));
-    return `a bit of ${formatSeconds(bitTime)} ends before the line has settled, which takes ${needed}; what earlier bits leave behind is only estimated`;
   }
   return undefined;
 }

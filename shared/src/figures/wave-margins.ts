@@ -61,8 +61,8 @@ function computeMargins(study: BusStudy, driver: LandingIndex): readonly Known<R
   const setting = waveSettingOf(study, { driver });
   if (isUnknown(setting)) return study.bus.landings.map(() => setting);
   const { waveBus, signalling, edge } = setting;
-  const corners = [nominalWave(edge.time), ...extremeWaves([edge.time])].map(({ corner, driver: grade }) =>
-    settledLevels(waveBus, corner, signalling.drivers[grade], signalling.driven),
+  const corners = [nominalWave(edge.time), ...extremeWaves([edge.time], signalling.driven)].map(
+    ({ corner, driver: grade }) => settledLevels(waveBus, corner, signalling.drivers[grade], signalling.driven),
   );
   return study.bus.landings.map(({ index }) => {
     const upright = waveBus.signs[index] === waveBus.signs[driver];

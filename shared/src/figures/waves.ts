@@ -100,7 +100,7 @@ export function wavesOf(study: BusStudy, question: WaveQuestion): Waves | Unknow
   const compute = ({ corner, driver, edge: time }: GradedCorner) =>
     busWaves(waveBus, corner, signalling.drivers[driver], signalling.driven, time);
   const nominal = compute(nominalWave(edge.time));
-  const extremes = question.nominalOnly ? [] : extremeWaves([edge.time, edge.slowest]).map(compute);
+  const extremes = question.nominalOnly ? [] : extremeWaves([edge.time, edge.slowest], signalling.driven).map(compute);
   const landings = study.bus.landings.map(({ index, name }) => {
     const cutOff = waveBus.nodes[index] === -1;
     return { landing: index, name, cutOff, ...landingFigures(nominal, extremes, index, receiver) };

@@ -1,7 +1,7 @@
 /** Which values a waveform's figures are varied over. */
 import { biasTolerance, lowered, raised, supplyTolerance, terminatorTolerance } from '../tolerance.js';
 import { asStated, type WaveCorner } from './bus-circuit.js';
-import type { DriverGrade } from './drive.js';
+import type { DriverGrade, Signalling } from './drive.js';
 import { impedanceTolerance } from './medium.js';
 
 /**
@@ -9,6 +9,12 @@ import { impedanceTolerance } from './medium.js';
  * no published source.
  */
 export const usualPortCapacitance = 25e-12;
+
+/**
+ * Share of what devices may load the pair with that they load it with at least. Unit loads are the most there is; CAN
+ * inputs lie between 20 and 100 kohm (ISO 11898-2, from memory), and without them a pair that is let go would never empty.
+ */
+const leastLoad: Readonly<Record<Signalling['driven'], number>> = { 'both bits': 0, 'dominant bit': 0.2 };
 
 export interface GradedCorner {
   readonly corner: WaveCorner;
@@ -23,7 +29,7 @@ export const nominalWave = (edge: number): GradedCorner => ({ corner: asStated, 
  * from either side; and the most driver with little in its way. `edges` are those that the driver may have, the fastest
  * first.
  */
-export function extremeWaves(possible: readonly number[]): readonly GradedCorner[] {
+export function extremeWaves(possible: readonly number[], driven: Signalling['driven']): readonly GradedCorner[] {
   const edges = [...new Set(possible)];
   const heavy = {
     wires: 'high',
@@ -39,7 +45,7 @@ export function extremeWaves(possible: readonly number[]): readonly GradedCorner
     wires: 'low',
     impedance: 1,
     terminator: raised(1, terminatorTolerance),
-    load: 0,
+    load: leastLoad[driven],
     bias: { resistance: raised(1, biasTolerance), supply: lowered(1, supplyTolerance) },
     portCapacitance: 0,
   };
@@ -54,5 +60,5 @@ export const cornersInWords: readonly string[] = [
   'driver from the least to the most of its standard',
   "cable's impedance 10 % and resistance 5 % either way",
   'terminators and bias resistors 5 %, bias supply 5 %',
-  'ports from no load to the load that they state, and up to 25 pF where they state no capacitance',
+  'ports from no load (CAN: a fifth) to the load that they state, and up to 25 pF where they state no capacitance',
 ];

@@ -116,9 +116,10 @@ function releasedLevels({ lower, rise, fall }: Signal, receiver: Receiver, level
     }
     const now = phase + own;
     const next = now - phases;
-    const upper = lower + Math.min(end, up[now]!) - Math.max(0, down[next]!) - lacking;
-    const under = lower + end - Math.min(end, down[now]!) + Math.max(0, up[next]!) + lacking;
-    levels[phase] = Math.min(upper - threshold.high, threshold.low - under);
+    const upper = Math.min(end, up[now]!) - Math.max(0, down[next]!) - lacking;
+    const under = end - Math.min(end, down[now]!) + Math.max(0, up[next]!) + lacking;
+    // At worst the bit is still the other one.
+    levels[phase] = Math.min(lower + Math.max(0, upper) - threshold.high, threshold.low - lower - Math.min(end, under));
   }
 }
 
