@@ -4,7 +4,7 @@ import type { BusRule } from '../rule.js';
 import { cableFaults } from './cable-faults.js';
 import { cablePlaceOf, isPartlyShielded, isShielded, mainCable, recable } from './cables.js';
 import { exampleFile, soundFile, soundRemarks } from './example.js';
-import { type ShieldSections, shieldSections } from './shield-sections.js';
+import { shieldSections } from './shield-sections.js';
 
 export const shieldGap: BusRule = {
   id: 'shield-gap',
@@ -34,11 +34,10 @@ ${soundRemarks}`),
   check(study, report) {
     const { bus, runsByCable, lengthText } = study;
     if (!isPartlyShielded(study)) return;
-    let sections: ShieldSections | undefined;
-    for (const landing of bus.landings) {
-      if (landing.shield !== 'open') continue;
-      sections ??= shieldSections(bus);
-      const meeting = sections.at(landing.index);
+    const cuts = bus.landings.filter(({ shield }) => shield === 'open');
+    const sections = cuts.length ? shieldSections(bus) : undefined;
+    for (const landing of cuts) {
+      const meeting = sections?.at(landing.index) ?? [];
       if (meeting.length < 2) continue;
       if (meeting.every((section) => sections?.earthed.has(section))) continue;
       report({
