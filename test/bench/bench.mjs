@@ -14,13 +14,14 @@ import { measureDrawing } from './drawing.mjs';
 import { measureEditor } from './editor.mjs';
 import { measureEngine } from './engine.mjs';
 import { catalogueText, storeData, storeText } from './fleet.mjs';
+import { measurePackets } from './packets.mjs';
 import { compareProcesses } from './processes.mjs';
 import { row } from './report.mjs';
 import { measureWaves } from './waves.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const smoke = process.argv.includes('--smoke');
-const [fleetSize, largeSize, rounds] = smoke ? [50, 200, 1] : [1000, 5000, 5];
+const [fleetSize, largeSize, packetCount, rounds] = smoke ? [50, 200, 6, 1] : [1000, 5000, 100, 5];
 const work = mkdtempSync(join(tmpdir(), 'fieldpair-bench-'));
 
 /** Writes a folder of stores with their catalogue, and the same data as YAML where it is wanted. */
@@ -53,6 +54,8 @@ async function measureStores() {
   const alone = writeFleet('alone', [7]);
   await measureEditor(root, large.folder, alone.folder, largeSize);
   await measureDrawing(root, work, smoke ? 3 : 50);
+  const packets = writeFleet('packets', Array(packetCount).keys());
+  measurePackets(root, work, packets.folder, packetCount, Math.min(rounds, 3));
 }
 
 try {

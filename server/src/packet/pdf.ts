@@ -8,7 +8,7 @@ import { sheetName } from './layout.js';
 import { type ContentsLine, setBlock } from './pdf/blocks.js';
 import { Pages } from './pdf/page.js';
 import { Pen } from './pdf/pen.js';
-import { fonts, settable, substitute } from './pdf/typeface.js';
+import { fonts, hasAll, settable, substitute } from './pdf/typeface.js';
 
 export async function packetPdf(packet: Packet): Promise<Uint8Array> {
   const document = new PDFDocument({
@@ -79,8 +79,7 @@ function outlineBy(document: typeof PDFDocument.prototype): (sheet: Sheet) => vo
 }
 
 function noteSubstitutes(pages: Pages, packet: Packet): void {
-  const text = JSON.stringify(packet);
-  if (!settable(text).includes(substitute) || text.includes(substitute)) return;
+  if (hasAll(JSON.stringify(packet))) return;
   pages.need(30);
   const note = `${substitute} stands for a character that this document\u2019s typeface does not have; the HTML file of the packet shows it.`;
   for (const line of pages.pen.lines(note, pages.width)) {

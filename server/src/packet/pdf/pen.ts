@@ -9,9 +9,12 @@ export const leading = 12.5;
 /** After spaces and hyphens, but not between a number and its unit. */
 const breaks = /(?<=[\s\u2013-])(?<!\d (?=(?:ft|in|m|ohm|kohm|Mohm|mV|V|A|%)\b))/;
 
+/** Widths at one point, kept for the next packets, whose words are much the same. */
+const widths = { regular: new Map<string, number>(), bold: new Map<string, number>() };
+const mostWidths = 20_000;
+
 export class Pen {
   readonly document: typeof PDFDocument.prototype;
-  readonly #widths = { regular: new Map<string, number>(), bold: new Map<string, number>() };
 
   constructor(document: typeof PDFDocument.prototype) {
     this.document = document;
@@ -19,10 +22,11 @@ export class Pen {
 
   /** The width of one line. */
   width(text: string, size = textSize, weight: Weight = 'regular'): number {
-    const known = this.#widths[weight];
+    const known = widths[weight];
     let width = known.get(text);
     if (width === undefined) {
       width = this.document.font(weight).fontSize(100).widthOfString(settable(text)) / 100;
+      if (mostWidths <= known.size) known.clear();
       known.set(text, width);
     }
     return width * size;

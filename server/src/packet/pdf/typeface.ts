@@ -28,6 +28,12 @@ export function settable(text: string): string {
   return [...text.normalize('NFC')].map((one) => (characters.has(one.codePointAt(0)!) ? one : substitute)).join('');
 }
 
+/** Whether the typeface has every character of a text. */
+export function hasAll(text: string): boolean {
+  for (const one of new Set(text.normalize('NFC'))) if (!characters.has(one.codePointAt(0)!)) return false;
+  return true;
+}
+
 const rightToLeft = /[\p{Script=Hebrew}\p{Script=Arabic}]/u;
 
 /**
