@@ -21,6 +21,9 @@ const requireForModules = `import { createRequire as makeRequire } from 'node:mo
 /** Inside VS Code the cache folder is shared with other programs; Node keeps the entries apart by content. */
 const serverStarter = `'use strict';\nrequire('node:module').enableCompileCache?.();\nrequire('./server-bundle.cjs');\n`;
 
+/** The typeface of PDFs is part of a bundle, and its terms go wherever it goes. */
+const fontTerms = readFileSync(join(root, 'node_modules/dejavu-fonts-ttf/LICENSE'));
+
 const common = {
   absWorkingDir: root,
   bundle: true,
@@ -137,7 +140,8 @@ try {
   const files = results.flatMap((result) => result.outputFiles);
   for (const folder of ['server/dist', 'extension/dist'].map((name) => join(root, name))) {
     const starter = { path: join(folder, 'server.cjs'), contents: serverStarter };
-    publish(folder, [...files.filter((file) => file.path.startsWith(folder + sep)), starter]);
+    const terms = { path: join(folder, 'font-terms.txt'), contents: fontTerms };
+    publish(folder, [...files.filter((file) => file.path.startsWith(folder + sep)), starter, terms]);
   }
   if (results.some((result) => result.warnings.length > 0)) {
     process.exitCode = 1;

@@ -55,7 +55,7 @@ async function measureStores() {
   await measureEditor(root, large.folder, alone.folder, largeSize);
   await measureDrawing(root, work, smoke ? 3 : 50);
   const packets = writeFleet('packets', Array(packetCount).keys());
-  measurePackets(root, work, packets.folder, packetCount, Math.min(rounds, 3));
+  measurePackets(root, work, packets.folder, packetCount, 1);
 }
 
 try {
