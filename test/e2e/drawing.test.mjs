@@ -181,6 +181,17 @@ for (const [name, theme] of [
   });
 }
 
+scenario('draws the store that the cursor is in, where a file has several', async (workbench) => {
+  const frame = await drawingOf(workbench, 'trial/pair-of-stores.pair');
+  await part(frame, 'store east').waitFor();
+  await workbench.command('View: Focus First Editor Group');
+  await workbench.goTo({ line: 13, column: 8 });
+  await part(frame, 'store west').waitFor();
+  await part(frame, 'westA,').waitFor();
+  await workbench.page.locator('.codelens-decoration a', { hasText: 'Draw this store' }).first().click();
+  await part(frame, 'store east').waitFor();
+});
+
 scenario('draws to scale', async (workbench) => {
   const frame = await drawingOf(workbench, 'trial/sound.pair');
   await frame.locator('.bar button', { hasText: 'To scale' }).click();

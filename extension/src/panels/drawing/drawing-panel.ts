@@ -37,6 +37,8 @@ class DrawingKeeper implements PanelKeeper {
   readonly #parts: Disposable;
   #layout: { readonly width: number; readonly scale: boolean } | undefined;
   #drawing: Drawing | undefined;
+  /** The part that the text's cursor is in. */
+  #here: string | undefined;
 
   constructor(client: Client, panel: DrawingPanel) {
     this.#client = client;
@@ -44,7 +46,10 @@ class DrawingKeeper implements PanelKeeper {
     this.#parts = Disposable.from(
       panel.onMessage((message) => void this.#take(message).catch((error) => this.#say(reasonOf(error)))),
       window.onDidChangeTextEditorSelection(({ textEditor }) => {
-        if (textEditor === panel.editor) this.#tellCursor();
+        if (textEditor !== panel.editor) return;
+        this.#tellCursor();
+        // Where a file has several stores, the cursor may have gone into another one than is drawn.
+        if (this.#here === undefined) panel.refresh();
       }),
     );
   }
@@ -150,7 +155,8 @@ class DrawingKeeper implements PanelKeeper {
     const uri = editor.document.uri.toString();
     const isFile = (one: string) => Uri.parse(one).toString() === uri;
     const position = plain(editor.selection.active);
-    this.#panel.post({ kind: 'here', key: position && partAt(this.#drawing.parts, isFile, position)?.key });
+    this.#here = position && partAt(this.#drawing.parts, isFile, position)?.key;
+    this.#panel.post({ kind: 'here', key: this.#here });
   }
 
   #partOf(key: string): DrawingPart | undefined {
