@@ -10,6 +10,8 @@ scenario('shows voltages and alarms beside the landings, and a summary above', a
   assert.ok(lenses.some((text) => /2 contacts, normal 4\.7 kohm/.test(text)));
   const text = await workbench.editorText((shown) => /alarm 9\.4 kohm/.test(shown));
   assert.match(text, /124 ft, alarm 9\.4 kohm/);
+  await workbench.goTo({ line: 33, column: 1 });
+  await workbench.editorText((shown) => /134 ft, 23\.\d V/.test(shown));
   await picture(workbench, 'loops-and-supplies');
 });
 
