@@ -1,6 +1,6 @@
 /** The blocks of a sheet as HTML. */
+import { escaped } from '@fieldpair/shared';
 import type { Block, Cell, Column, Packet, Row, Table } from '@fieldpair/shared/documents';
-import { escaped } from './escape.js';
 import { columnHead, dash, groupsOf, sheetName, spansOf } from './layout.js';
 import { pictureSvg } from './svg.js';
 

@@ -2,9 +2,9 @@
  * A packet as one HTML file: nothing is fetched and nothing is run, so that it can be mailed, opened on a phone in a
  * plant room and printed. On a narrow screen each row of a table becomes a card.
  */
+import { escaped } from '@fieldpair/shared';
 import type { Packet, Sheet } from '@fieldpair/shared/documents';
 import { shortCaution } from '@fieldpair/shared/documents';
-import { escaped } from './escape.js';
 import { blocksHtml } from './html-blocks.js';
 import { packetStyle, pageRules } from './html-style.js';
 

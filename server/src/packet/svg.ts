@@ -1,7 +1,6 @@
 /** A picture as SVG, in a page that has the style of drawings, or as a file of its own. */
-import { drawingStyle, printColours, shapesSvg } from '@fieldpair/shared';
+import { drawingStyle, escaped, printColours, shapesSvg } from '@fieldpair/shared';
 import type { Picture } from '@fieldpair/shared/documents';
-import { escaped } from './escape.js';
 
 /** The looks of all shapes. */
 export const pictureStyle = drawingStyle(printColours);

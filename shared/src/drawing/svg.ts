@@ -1,13 +1,7 @@
 /** From a scene to SVG: the only place where text becomes markup. */
+import { escaped } from '../markup.js';
 import type { Part, Scene, Shape } from './scene.js';
 import { type Colours, drawingStyle } from './style.js';
-
-/** Text as XML takes it, in content and in attributes; what XML has no place for is gone already (`visible`). */
-const escaped = (text: string): string => text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
-
-/** A title may be long, and holds whatever the text of the file does. */
-const unwritable = /[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu;
-const written = (text: string): string => escaped(text.replace(unwritable, '\uFFFD'));
 
 function shapeSvg(shape: Shape): string {
   switch (shape.shape) {
@@ -23,7 +17,7 @@ function shapeSvg(shape: Shape): string {
     case 'text': {
       const anchor = shape.anchor === 'start' ? '' : ` text-anchor="${shape.anchor}"`;
       const weight = shape.bold ? ' font-weight="bold"' : '';
-      return `<text class="${shape.look}" x="${shape.x}" y="${shape.y}" font-size="${shape.size}"${anchor}${weight}>${written(shape.text)}</text>`;
+      return `<text class="${shape.look}" x="${shape.x}" y="${shape.y}" font-size="${shape.size}"${anchor}${weight}>${escaped(shape.text)}</text>`;
     }
   }
 }
@@ -31,7 +25,7 @@ function shapeSvg(shape: Shape): string {
 /** One part as a group, with all that is to be said of it as its title. */
 function partSvg({ kind, name, findings, shapes }: Part): string {
   const told = [name, ...findings.map(({ severity, message }) => `${severity}: ${message}`)];
-  return `<g class="${kind}"><title>${written(told.join('\n'))}</title>${shapesSvg(shapes)}</g>`;
+  return `<g class="${kind}"><title>${escaped(told.join('\n'))}</title>${shapesSvg(shapes)}</g>`;
 }
 
 export const shapesSvg = (shapes: readonly Shape[]): string => shapes.map(shapeSvg).join('');
@@ -42,8 +36,8 @@ export function sceneSvg(scene: Scene, colours: Colours): string {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img">`,
-    `<title>${written(title)}</title>`,
-    `<desc>${written(description.join(' '))}</desc>`,
+    `<title>${escaped(title)}</title>`,
+    `<desc>${escaped(description.join(' '))}</desc>`,
     `<style>${drawingStyle(colours)}</style>`,
     `<rect class="paper" width="${width}" height="${height}"/>`,
     ...parts.map(partSvg),

@@ -2,7 +2,7 @@
 import { type Axes, axesFor, axisMarks, levelName, undecidedBand } from './axes.js';
 import { lineStyle } from './line-styles.js';
 import { remarkLines, remarkPitch, remarksOf } from './remarks.js';
-import { element, escaped, shortened } from './svg.js';
+import { element, escapedLine, shortened } from './svg.js';
 import { levelAt, pixelPoints, type Samples } from './trace.js';
 import { type Curve, polyline, voltSpan, type WavePlot } from './wave-plot.js';
 
@@ -45,8 +45,8 @@ function panel(plot: WavePlot, curve: Curve, axes: Axes, hatch: string, first: b
   const heading = element(
     'text',
     { x: frame.left, y: frame.top - 7, 'font-weight': 600 },
-    element('title', {}, escaped(curve.name)),
-    escaped(shortened(curve.name, Math.max(8, Math.floor((frame.right - frame.left) / 8)))),
+    element('title', {}, escapedLine(curve.name)),
+    escapedLine(shortened(curve.name, Math.max(8, Math.floor((frame.right - frame.left) / 8)))),
   );
   const line = (path: string, attributes: Record<string, string | number>) =>
     element('path', { class: className, d: path, fill: 'none', stroke: colour, ...attributes });

@@ -1,7 +1,7 @@
 /** Labels at the ends of lines, so that nobody has to look a line up in a legend. */
 import type { Frame } from './axes.js';
 import { lineStyle } from './line-styles.js';
-import { element, escaped, shortened } from './svg.js';
+import { element, escapedLine, shortened } from './svg.js';
 
 export interface LineEnd {
   readonly name: string;
@@ -52,8 +52,8 @@ export function lineLabels({ top, right, bottom }: Frame, ends: readonly LineEnd
     const text = element(
       'text',
       { x: right + leaderWidth, y: at + 4 },
-      ...(shortened(name, fits) === name ? [] : [element('title', {}, escaped(name))]),
-      escaped(shortened(name, fits)),
+      ...(shortened(name, fits) === name ? [] : [element('title', {}, escapedLine(name))]),
+      escapedLine(shortened(name, fits)),
     );
     return leader + text;
   });

@@ -19,7 +19,7 @@ import { eyePanels } from './eye.js';
 import { type LineEnd, labelsWidth, lineLabels } from './labels.js';
 import { lineStyle } from './line-styles.js';
 import { remarkLines, remarkPitch, remarksOf } from './remarks.js';
-import { element, escaped } from './svg.js';
+import { element, escapedLine } from './svg.js';
 import { levelAt, pixelPoints, type Samples } from './trace.js';
 import { type Curve, polyline, spanOf, voltSpan, type WavePlot } from './wave-plot.js';
 
@@ -89,8 +89,8 @@ function sheet({ width, height, prefix, title, description }: WavePlot, hatch: s
       'font-size': 12,
       fill: '#222222',
     },
-    element('title', { id: `${prefix}-title` }, escaped(title)),
-    element('desc', { id: `${prefix}-description` }, escaped(description)),
+    element('title', { id: `${prefix}-title` }, escapedLine(title)),
+    element('desc', { id: `${prefix}-description` }, escapedLine(description)),
     element('rect', { class: 'wave-ground', width, height, fill: '#ffffff' }),
     element('defs', {}, hatchPattern(hatch)),
     content,
@@ -98,7 +98,9 @@ function sheet({ width, height, prefix, title, description }: WavePlot, hatch: s
 }
 
 const headed = ({ heading }: WavePlot) =>
-  heading === undefined ? '' : element('text', { x: 10, y: 19, 'font-size': 14, 'font-weight': 600 }, escaped(heading));
+  heading === undefined
+    ? ''
+    : element('text', { x: 10, y: 19, 'font-size': 14, 'font-weight': 600 }, escapedLine(heading));
 
 function lines(curve: Curve, axes: Axes): string {
   const { className, colour, dashes } = lineStyle(curve.style);
@@ -145,7 +147,7 @@ function bitBorders({ bits, bitTime }: WavePlot, { frame, x }: Axes): string {
       marks += element(
         'text',
         { class: 'wave-bit', x: middle, y: frame.top - 6, 'text-anchor': 'middle' },
-        escaped(bits[bit]!),
+        escapedLine(bits[bit]!),
       );
     }
   }

@@ -1,6 +1,6 @@
 /** What the marks of a plot mean, in small print at its foot. */
 import { wrapped } from '../plain-text.js';
-import { element, escaped } from './svg.js';
+import { element, escapedLine } from './svg.js';
 import type { WavePlot } from './wave-plot.js';
 
 /** Pixels from one line to the next. */
@@ -19,6 +19,10 @@ export function remarksOf({ names, width }: WavePlot, marks: string): string[] {
 export function remarkLines(lines: readonly string[], bottom: number): string {
   const top = bottom - 3 - remarkPitch * (lines.length - 1);
   const line = (text: string, index: number) =>
-    element('text', { class: 'wave-remark', x: left, y: top + index * remarkPitch, fill: '#555555' }, escaped(text));
+    element(
+      'text',
+      { class: 'wave-remark', x: left, y: top + index * remarkPitch, fill: '#555555' },
+      escapedLine(text),
+    );
   return lines.map(line).join('');
 }

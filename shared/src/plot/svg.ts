@@ -1,27 +1,19 @@
 /** SVG as text: elements, and texts of a user's file made harmless for XML. */
 
+import { escaped } from '../markup.js';
 import { plainLine } from '../plain-text.js';
 
-/** What XML 1.0 forbids even when escaped, beyond the control characters: halves of characters, and two non-characters. */
-const forbidden = /[\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
-
-const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-
-/** A text as the content of an element or of an attribute in double quotes. */
-export function escaped(text: string): string {
-  return plainLine(text)
-    .replace(forbidden, '\ufffd')
-    .replace(/[&<>"]/g, (character) => entities[character]!);
-}
+/** A line as the content of an element or of a quoted attribute. */
+export const escapedLine = (text: string): string => escaped(plainLine(text));
 
 /** An attribute that is undefined is left out. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
-/** @param content markup, or text that has been through {@link escaped}. */
+/** @param content markup, or text that has been through {@link escapedLine}. */
 export function element(name: string, attributes: Attributes, ...content: readonly string[]): string {
   let tag = `<${name}`;
   for (const [key, value] of Object.entries(attributes)) {
-    if (value !== undefined) tag += ` ${key}="${typeof value === 'number' ? shortNumber(value) : escaped(value)}"`;
+    if (value !== undefined) tag += ` ${key}="${typeof value === 'number' ? shortNumber(value) : escapedLine(value)}"`;
   }
   return content.length === 0 ? `${tag}/>` : `${tag}>${content.join('')}</${name}>`;
 }

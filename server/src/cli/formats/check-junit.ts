@@ -5,6 +5,7 @@
  * says in its output what was found. A file without findings is one case that passes.
  */
 
+import { escaped } from '@fieldpair/shared';
 import type { CheckReport, ReportedFinding } from '../report/check-report.js';
 import { reaches } from '../report/fail-on.js';
 import type { CheckFormat, FormatOptions } from './format.js';
@@ -24,7 +25,7 @@ export const checkJunit: CheckFormat = (report, options) => {
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<testsuites name="fieldpair check" tests="${sum('tests')}" failures="${sum('failures')}" errors="0" skipped="${sum('skipped')}">`,
     ...suites.flatMap((suite) => [
-      `  <testsuite name="${escaped(suite.file)}" tests="${suite.tests}" failures="${suite.failures}" errors="0" skipped="${suite.skipped}">`,
+      `  <testsuite name="${xmlText(suite.file)}" tests="${suite.tests}" failures="${suite.failures}" errors="0" skipped="${suite.skipped}">`,
       ...suite.cases,
       '  </testsuite>',
     ]),
@@ -51,7 +52,7 @@ function suitesOf(report: CheckReport, options: FormatOptions): Suite[] {
       addCase(
         suite,
         reported,
-        `<failure type="${escaped(rule)}" message="${escaped(message)}">${details(reported)}</failure>`,
+        `<failure type="${xmlText(rule)}" message="${xmlText(message)}">${details(reported)}</failure>`,
       );
     } else {
       addCase(suite, reported, `<system-out>${details(reported)}</system-out>`);
@@ -60,21 +61,21 @@ function suitesOf(report: CheckReport, options: FormatOptions): Suite[] {
   for (const reported of report.waived) {
     const suite = suiteOf(reported.span.file);
     suite.skipped++;
-    addCase(suite, reported, `<skipped message="${escaped(`waived: ${reported.reason}`)}"/>`);
+    addCase(suite, reported, `<skipped message="${xmlText(`waived: ${reported.reason}`)}"/>`);
   }
   for (const suite of suites.values()) {
     if (suite.tests > 0) continue;
     suite.tests++;
-    suite.cases.push(`    <testcase name="nothing found" classname="${escaped(suite.file)}"/>`);
+    suite.cases.push(`    <testcase name="nothing found" classname="${xmlText(suite.file)}"/>`);
   }
   return [...suites.values()];
 }
 
 function addCase(suite: Suite, { finding, span }: ReportedFinding, outcome: string): void {
   suite.tests++;
-  const name = escaped(`${finding.rule} at ${span.line}:${span.column}`);
+  const name = xmlText(`${finding.rule} at ${span.line}:${span.column}`);
   suite.cases.push(
-    `    <testcase name="${name}" classname="${escaped(span.file)}" file="${escaped(span.file)}" line="${span.line}">`,
+    `    <testcase name="${name}" classname="${xmlText(span.file)}" file="${xmlText(span.file)}" line="${span.line}">`,
     `      ${outcome}`,
     '    </testcase>',
   );
@@ -85,23 +86,11 @@ function details({ finding, span, related }: ReportedFinding): string {
   for (const other of related) {
     lines.push(`see ${other.span.file}:${other.span.line}:${other.span.column}: ${other.message}`);
   }
-  return escaped(lines.join('\n'));
+  return xmlText(lines.join('\n'));
 }
 
-/** Characters that no XML 1.0 document may hold (W3C, Extensible Markup Language 1.0, 5th edition, section 2.2). */
-const outsideXml = /[^\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]/gu;
-const entities: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&apos;',
-  '\t': '&#9;',
-  '\n': '&#10;',
-  '\r': '&#13;',
-};
+/** An attribute keeps only the white space that is written as characters; in content it does no harm. */
+const whiteSpace: Readonly<Record<string, string>> = { '\t': '&#9;', '\n': '&#10;', '\r': '&#13;' };
 
-/** For attributes and content alike: white space is kept in both. */
-function escaped(text: string): string {
-  return text.replace(outsideXml, '\uFFFD').replace(/[&<>"'\t\n\r]/g, (character) => entities[character] ?? character);
-}
+const xmlText = (text: string): string =>
+  escaped(text).replace(/[\t\n\r]/g, (character) => whiteSpace[character] ?? character);
