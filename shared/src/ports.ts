@@ -1,11 +1,21 @@
 /** Which ports a bus can land on. */
 import { type BusKind, type Port, rs485Kinds, type StoreNode } from './network.js';
+import type { BitsPerSecond } from './quantity.js';
 
 /** Whether a port is made for a kind of bus: by its electrical kind, and by the protocols that it speaks. */
 export function portServes(port: Port, kind: BusKind): boolean {
   if (port.kind === kind) return true;
   if (port.kind !== 'rs485' || !rs485Kinds.has(kind)) return false;
   return port.speaks.length === 0 || port.speaks.includes(kind);
+}
+
+/** Whether a port can be set to a rate, as far as the catalogue tells: one that states no rates is not known to refuse any. */
+export const takesRate = ({ rates }: Port, rate: BitsPerSecond): boolean => rates.length === 0 || rates.includes(rate);
+
+/** The rates that are in every one of these lists, in the order of the first. */
+export function ratesInCommon(lists: readonly (readonly BitsPerSecond[])[]): readonly BitsPerSecond[] {
+  const [first = [], ...others] = lists;
+  return first.filter((rate) => others.every((rates) => rates.includes(rate)));
 }
 
 /** Whether a port is there but not enabled on this node's revision; a node of unsaid revision may be any. */

@@ -7,6 +7,7 @@ import { canRates } from '../limits/can.js';
 import { lengthLimit, limitedLength } from '../limits/length.js';
 import type { LandingIndex, Run } from '../network.js';
 import type { Fault } from '../physics/wave/fault.js';
+import { takesRate } from '../ports.js';
 import {
   type BitsPerSecond,
   bitsPerSecond,
@@ -84,10 +85,9 @@ const statesRates = ({ bus }: BusStudy): boolean => bus.landings.some(({ port })
 
 /** The rates that the bus may be set to, the fastest first: its own, and usual ones that no port speaks against. */
 function ratesOf({ bus }: BusStudy): number[] {
-  const stated = bus.landings.flatMap(({ port }) => (port && 0 < port.rates.length ? [port.rates] : []));
   const usual = (bus.kind === 'can' ? canRates : serialRates)
     .filter((rate) => bus.kind !== 'bacnet-mstp' || rate <= fastestMstp)
-    .filter((rate) => stated.every((rates) => rates.some((one) => one === rate)));
+    .filter((rate) => bus.landings.every(({ port }) => !port || takesRate(port, bitsPerSecond(rate))));
   const rates = new Set(usual);
   if (bus.rate) rates.add(bus.rate.value);
   return [...rates].sort((left, right) => right - left);

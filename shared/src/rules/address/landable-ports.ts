@@ -1,7 +1,7 @@
 /** Where a landing could go instead. */
 import type { Fix, NetworkEdit } from '../../finding.js';
 import { type Bus, type Landing, type Port, rs485Kinds, type Store } from '../../network.js';
-import { servingPorts } from '../../ports.js';
+import { servingPorts, takesRate } from '../../ports.js';
 import { dueTermination, partsText } from '../ends/terminators.js';
 import { freeAddress } from './addresses.js';
 
@@ -27,7 +27,7 @@ export function portFixes(
   safe = false,
 ): Fix[] {
   const { rate } = bus;
-  const able = ports.filter(({ rates }) => !rate || rates.length === 0 || rates.includes(rate.value));
+  const able = ports.filter((port) => !rate || takesRate(port, rate.value));
   return able.map((port) => {
     const changes = [...addressEdits(bus, landing, port), ...terminatorEdits(bus, landing, port)];
     return {

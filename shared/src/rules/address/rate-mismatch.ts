@@ -1,7 +1,7 @@
 import type { Fix } from '../../finding.js';
 import { listed } from '../../known.js';
 import type { Bus, Landing } from '../../network.js';
-import { portServes } from '../../ports.js';
+import { portServes, ratesInCommon } from '../../ports.js';
 import { type BitsPerSecond, formatNumber } from '../../quantity.js';
 import { exampleFile, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
@@ -53,8 +53,7 @@ const rateText = (rate: number) => `${formatNumber(rate)} bit/s`;
 
 /** Rates that every port has, the nearest below the present one first. */
 function rateFixes(bus: Bus, present: number, stating: readonly Landing[]): Fix[] {
-  const [first, ...others] = stating;
-  const common = (first?.port?.rates ?? []).filter((rate) => others.every(({ port }) => port?.rates.includes(rate)));
+  const common = ratesInCommon(stating.map(({ port }) => port?.rates ?? []));
   const order = (rate: BitsPerSecond) => (rate < present ? present - rate : rate);
   return [...new Set(common)]
     .sort((left, right) => order(left) - order(right))

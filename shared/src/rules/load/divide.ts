@@ -3,7 +3,7 @@ import type { BusStudy } from '../../figures/study.js';
 import type { CourseStep, DividedStep, Fix, NewPort } from '../../finding.js';
 import { usualTerminator } from '../../limits/terminator.js';
 import type { Bus, Device, Port, Run, Store } from '../../network.js';
-import { servingPorts } from '../../ports.js';
+import { servingPorts, takesRate } from '../../ports.js';
 import { type Metres, metres, metresPerFoot } from '../../quantity.js';
 import { fitsImpedance } from '../ends/terminators.js';
 import { isShielded } from '../pair/cables.js';
@@ -107,9 +107,7 @@ function divideFix(
 /** Two ports of a repeater on which the bus can land as it is. */
 function portsFor(device: Device, bus: Bus): readonly Port[] {
   const node = { name: device.name, place: device.place, device };
-  return servingPorts(node, bus).fit.filter(
-    ({ reserved, rates }) => !reserved && (!bus.rate || rates.length === 0 || rates.includes(bus.rate.value)),
-  );
+  return servingPorts(node, bus).fit.filter((port) => !port.reserved && (!bus.rate || takesRate(port, bus.rate.value)));
 }
 
 const partOf = ({ unitLoad, needsBias, bias }: Port, length: number): Part => ({

@@ -4,6 +4,7 @@ import { isUnknown } from '../../known.js';
 import { canRates } from '../../limits/can.js';
 import { lengthLimit, lengthTimesRate, limitedLength, slowRate } from '../../limits/length.js';
 import { propagation, samplePointOf } from '../../physics/can.js';
+import { takesRate } from '../../ports.js';
 import { type BitsPerSecond, bitsPerSecond, formatRate, metres } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { loadExample } from './example.js';
@@ -84,8 +85,7 @@ export function answersAt(study: BusStudy, rate: BitsPerSecond): boolean {
 export function slowerFixes(study: BusStudy, willDo: (rate: BitsPerSecond) => boolean): Fix[] {
   const { bus } = study;
   const present = bus.rate?.value ?? Number.POSITIVE_INFINITY;
-  const offered = (rate: BitsPerSecond) =>
-    bus.landings.every(({ port }) => !port || port.rates.length === 0 || port.rates.includes(rate));
+  const offered = (rate: BitsPerSecond) => bus.landings.every(({ port }) => !port || takesRate(port, rate));
   const slower = canRates.map(bitsPerSecond).find((rate) => rate < present && willDo(rate) && offered(rate));
   if (slower === undefined) return [];
   return [

@@ -1,5 +1,6 @@
 import type { Fix } from '../../finding.js';
 import type { Bus } from '../../network.js';
+import { ratesInCommon } from '../../ports.js';
 import { type BitsPerSecond, formatRate } from '../../quantity.js';
 import { canExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
@@ -39,9 +40,7 @@ export const rateUnstated: BusRule = {
 
 /** The rates that every device can be set to, where all of them state theirs and these are few. */
 function rateFixes(bus: Bus): Fix[] {
-  const stated = bus.landings.flatMap(({ port }) => (port ? [port.rates] : []));
-  const [first = [], ...others] = stated;
-  const common = first.filter((rate) => others.every((rates) => rates.includes(rate)));
+  const common = ratesInCommon(bus.landings.flatMap(({ port }) => (port ? [port.rates] : [])));
   return common.length <= 3 ? common.map((rate) => rateFix(bus, rate)) : [];
 }
 
