@@ -6,6 +6,7 @@ import { isUnknown, type Known, type Range } from '../known.js';
 import type { Bus, LandingIndex, Run } from '../network.js';
 import { type Metres, metres, type Ohms, type Seconds, seconds } from '../quantity.js';
 import type { BusStudy } from './study.js';
+import { outAndBack } from './trunk.js';
 import { across, joins } from './walk.js';
 
 export interface Link {
@@ -58,17 +59,7 @@ function follow(bus: Bus, first: Run, start: LandingIndex, taken: Uint8Array): {
 }
 
 /** Out and back through one pair of the fixed cable of a link, its cords aside. */
-export function linkResistance(study: BusStudy, link: Link): Known<Range<Ohms>> {
-  let [nominal, low, high] = [0, 0, 0];
-  for (const run of link.runs) {
-    const resistance = study.runResistance(run);
-    if (isUnknown(resistance)) return resistance;
-    nominal += 2 * resistance.nominal;
-    low += 2 * resistance.low;
-    high += 2 * resistance.high;
-  }
-  return { nominal, low, high } as Range<Ohms>;
-}
+export const linkResistance = (study: BusStudy, link: Link): Known<Range<Ohms>> => outAndBack(study, link.runs);
 
 /** What the wave takes through the fixed cable of a link, its cords aside. */
 export function linkDelay(study: BusStudy, link: Link): Known<Seconds> {

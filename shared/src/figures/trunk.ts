@@ -17,9 +17,16 @@ export function trunkLengthOf(study: BusStudy): Metres {
 /** Out and back between the two ends, terminators aside. */
 export function loopResistanceOf(study: BusStudy): Known<Range<Ohms>> {
   if (!study.shape.ends) return { unknown: 'the two ends of the bus: it is no single chain' };
+  return outAndBack(
+    study,
+    study.bus.runs.filter((run) => isTrunk(study, run)),
+  );
+}
+
+/** Both conductors of these runs, one after the other. */
+export function outAndBack(study: BusStudy, runs: readonly Run[]): Known<Range<Ohms>> {
   let [nominal, low, high] = [0, 0, 0];
-  for (const run of study.bus.runs) {
-    if (!isTrunk(study, run)) continue;
+  for (const run of runs) {
     const resistance = study.runResistance(run);
     if (isUnknown(resistance)) return resistance;
     nominal += 2 * resistance.nominal;
