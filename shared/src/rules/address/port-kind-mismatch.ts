@@ -16,9 +16,13 @@ const twoPorts = `device CaseBoard {
 }
 `;
 const withTwoPorts = (port: string) =>
-  exampleFile(`from head : SiteHead terminate switch
+  exampleFile(
+    `from head : SiteHead terminate switch
 38 ft to caseA1.${port} : CaseBoard address 11 terminate resistor 120 ohm
-${soundRemarks}`).replace(/device CaseBoard \{[\s\S]*?\n\}\n/, twoPorts);
+${soundRemarks}`,
+    undefined,
+    { board: twoPorts },
+  );
 
 export const portKindMismatch: BusRule = {
   id: 'port-kind-mismatch',

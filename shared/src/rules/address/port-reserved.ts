@@ -2,32 +2,23 @@ import type { Fix } from '../../finding.js';
 import { listed } from '../../known.js';
 import type { Bus, Landing, Port } from '../../network.js';
 import { portReserved as isReserved, portServes } from '../../ports.js';
-import { exampleFile, soundRemarks } from '../pair/example.js';
+import { exampleFile, headOf, headPort, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
 import { portFixes, portPlaceOf } from './landable-ports.js';
 
-const twoPorts = `device SiteHead {
-  role head
-  revision A, B
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    polarity required
-    load 1/8
-    terminator switch 120 ohm
-  }
-  port field2 : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    polarity required
-    load 1/8
-    terminator switch 120 ohm
-    reserved in A "not enabled before revision B"
-  }
-}
-`;
+const head = headOf(
+  ['revision A, B'],
+  headPort('field'),
+  headPort('field2', 'reserved in A "not enabled before revision B"'),
+);
 const onPort = (port: string) =>
-  exampleFile(`from head.${port} : SiteHead revision A terminate switch
+  exampleFile(
+    `from head.${port} : SiteHead revision A terminate switch
 38 ft to caseA1 : CaseBoard address 11 terminate resistor 120 ohm
-${soundRemarks}`).replace(/device SiteHead \{[\s\S]*?\n\}\n/, twoPorts);
+${soundRemarks}`,
+    undefined,
+    { head },
+  );
 
 export const portReserved: BusRule = {
   id: 'port-reserved',

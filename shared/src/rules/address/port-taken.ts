@@ -1,22 +1,9 @@
 import type { Bus, Landing, Store, StoreNode } from '../../network.js';
-import { exampleBoard, exampleCable } from '../pair/example.js';
+import { exampleBoard, exampleCable, headOf, headPort } from '../pair/example.js';
 import type { StoreRule } from '../rule.js';
 import { portFixes, portPlaceOf } from './landable-ports.js';
 
-const head = `device SiteHead {
-  role head
-${['field1', 'field2']
-  .map(
-    (port) => `  port ${port} : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    polarity required
-    load 1/8
-    terminator switch 120 ohm
-  }
-`,
-  )
-  .join('')}}
-`;
+const head = headOf(headPort('field1'), headPort('field2'));
 const bus = (name: string, port: string, node: string) => `  bus ${name} : modbus-rtu 9600 8E1 on ShieldedPair22 {
     from head.${port} terminate switch
     38 ft to ${node} : CaseBoard address 11 terminate resistor 120 ohm

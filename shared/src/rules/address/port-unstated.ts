@@ -1,27 +1,18 @@
 import { listed } from '../../known.js';
 import { servingPorts } from '../../ports.js';
-import { exampleFile, soundRemarks } from '../pair/example.js';
+import { exampleFile, headOf, headPort, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
 import { landablePorts, portFixes } from './landable-ports.js';
 
-const twoPorts = `device SiteHead {
-  role head
-${['field1', 'field2']
-  .map(
-    (port) => `  port ${port} : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    polarity required
-    load 1/8
-    terminator switch 120 ohm
-  }
-`,
-  )
-  .join('')}}
-`;
+const head = headOf(headPort('field1'), headPort('field2'));
 const fromLanding = (landing: string) =>
-  exampleFile(`from ${landing} : SiteHead terminate resistor 120 ohm
+  exampleFile(
+    `from ${landing} : SiteHead terminate resistor 120 ohm
 38 ft to caseA1 : CaseBoard address 11 terminate resistor 120 ohm
-${soundRemarks}`).replace(/device SiteHead \{[\s\S]*?\n\}\n/, twoPorts);
+${soundRemarks}`,
+    undefined,
+    { head },
+  );
 
 export const portUnstated: BusRule = {
   id: 'port-unstated',

@@ -1,29 +1,17 @@
 import { portReserved, portServes } from '../../ports.js';
-import { exampleFile, soundRemarks } from '../pair/example.js';
+import { exampleFile, headOf, headPort, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
 import { landablePorts, portFixes, portPlaceOf } from './landable-ports.js';
 
-const twins = `device SiteHead {
-  role head
-  port field : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    polarity required
-    load 1/8
-    terminator switch 120 ohm
-  }
-  port bench : rs485 {
-    terminals + "D+" - "D-" shield "SH"
-    polarity required
-    load 1/8
-    terminator switch 120 ohm
-    twin of field "for set-up at the bench only"
-  }
-}
-`;
+const head = headOf(headPort('field'), headPort('bench', 'twin of field "for set-up at the bench only"'));
 const onPort = (port: string) =>
-  exampleFile(`from head.${port} : SiteHead terminate switch
+  exampleFile(
+    `from head.${port} : SiteHead terminate switch
 38 ft to caseA1 : CaseBoard address 11 terminate resistor 120 ohm
-${soundRemarks}`).replace(/device SiteHead \{[\s\S]*?\n\}\n/, twins);
+${soundRemarks}`,
+    undefined,
+    { head },
+  );
 
 export const portWrongTwin: BusRule = {
   id: 'port-wrong-twin',

@@ -6,11 +6,19 @@ export const exampleCable = textOf(
   shieldedPair('ShieldedPair22', ['capacitance 12.5 pF/ft', 'velocity 66 %', 'colours white, blue']),
 );
 
-const port = (last: string) => rs485Port('field', ['polarity required', 'load 1/8', last]);
+const port = (name: string, ...more: readonly string[]) => rs485Port(name, ['polarity required', 'load 1/8', ...more]);
 
-export const exampleHead = textOf(block('device SiteHead', ['role head', ...port('terminator switch 120 ohm')]));
+/** A port of the head; what differs comes last. */
+export const headPort = (name: string, ...more: readonly string[]): string[] =>
+  port(name, 'terminator switch 120 ohm', ...more);
 
-export const exampleBoard = textOf(block('device CaseBoard', port('address dial 1..99')));
+/** The head with these members: ports, revisions. */
+export const headOf = (...members: readonly (readonly string[])[]): string =>
+  textOf(block('device SiteHead', ['role head', ...members.flat()]));
+
+export const exampleHead = headOf(headPort('field'));
+
+export const exampleBoard = textOf(block('device CaseBoard', port('field', 'address dial 1..99')));
 
 /** A store of these statements, with a bus that is sound but for what they say. */
 export function exampleStore(statements: string, heading = 'modbus-rtu 9600 8E1 on ShieldedPair22'): string {
@@ -22,9 +30,17 @@ export function exampleStore(statements: string, heading = 'modbus-rtu 9600 8E1 
   return textOf(block('store northgate', bus));
 }
 
+interface Devices {
+  readonly head?: string;
+  readonly board?: string;
+}
+
 /** The whole file: cable, head, board and store. */
-export const exampleFile = (statements: string, heading?: string): string =>
-  exampleCable + exampleHead + exampleBoard + exampleStore(statements, heading);
+export const exampleFile = (
+  statements: string,
+  heading?: string,
+  { head = exampleHead, board = exampleBoard }: Devices = {},
+): string => exampleCable + head + board + exampleStore(statements, heading);
 
 /** What the sound bus says of its shield and conductors. */
 export const soundRemarks = `shield earthed at head
