@@ -5,6 +5,7 @@ import { formatOhms } from '../quantity.js';
 import type { BusContext } from './bus-drawing.js';
 import { signs, signsWidth } from './marks.js';
 import { isShielded, shieldReach } from './run-line.js';
+import { runPart } from './run-part.js';
 import type { Part, Shape } from './scene.js';
 import { circle, line, polyline, text } from './shapes.js';
 import type { Draft, RowHeights } from './strand-drawing.js';
@@ -187,19 +188,7 @@ export function drawHanging(context: BusContext, draft: Draft, row: RowHeights):
     if (look !== 'line') shapes.push(polyline('line core', points));
     shapes.push(text('length', x + 10, row.hanging + 13, label, { size: 10.5 }));
     shapes.push(...signs(findings, x + page.pitch / 2 - 6 - signsWidth(findings), row.hanging + 9));
-    const name = runName(study, run);
-    const parts: Part[] = [
-      {
-        key: keyOf(`${group} ${name}`),
-        kind: 'run',
-        name,
-        findings,
-        group,
-        place: run.lengthPlace,
-        covers: [run.place],
-        shapes,
-      },
-    ];
+    const parts: Part[] = [runPart(context, run, shapes)];
     const landing = reached === undefined ? undefined : bus.landings[reached];
     const shown = card.draw(x, row.hanging - card.height);
     if (!landing) {

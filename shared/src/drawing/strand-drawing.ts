@@ -1,4 +1,5 @@
 /** One strand: its rows, from the cards above the line down to the cards below it. */
+
 import type { Landing } from '../network.js';
 import type { BusContext, Drawn } from './bus-drawing.js';
 import { againCard, type Card, landingCard, nowhereCard } from './card.js';
@@ -7,12 +8,13 @@ import { signs } from './marks.js';
 import type { PlacedStop } from './rows.js';
 import { type RunLabel, runLabelOf } from './run-label.js';
 import { type Course, isShielded, runLine, type Spot, shieldOf } from './run-line.js';
+import { runPart } from './run-part.js';
 import type { Part, Shape } from './scene.js';
 import { text } from './shapes.js';
 import { type StopSides, sidesOf } from './sides.js';
 import type { Hanging, Stop, Strand } from './strands.js';
 import { fuseSymbol } from './symbols.js';
-import { nameOf, runName } from './words.js';
+import { nameOf } from './words.js';
 
 /** The space between cards. */
 const gutter = 12;
@@ -121,7 +123,7 @@ const labelHeight = ({ label, sides }: Draft) =>
   Math.max(label?.place === 'line' ? label.height : label?.signs.length ? 18 : 0, sides.endLabel.length * 12 + 4);
 
 function drawRun(context: BusContext, before: Draft, draft: Draft, course: Course, row: RowHeights): Part {
-  const { study, marks, group, keyOf } = context;
+  const { study, marks } = context;
   const { bus } = study;
   const run = draft.stop.run!;
   // The two strokes of another cable would show inside the dots.
@@ -137,17 +139,7 @@ function drawRun(context: BusContext, before: Draft, draft: Draft, course: Cours
   shapes.push(...runLine(run, bus.cable, from, to, course));
   if (run.fuse) shapes.push(...fuseSymbol(from.x + 20, course.lines[from.row] ?? 0));
   if (draft.label) shapes.push(...draft.label.draw(row), ...signs(findings, draft.label.signX, draft.label.signY(row)));
-  const name = runName(study, run);
-  return {
-    key: keyOf(`${group} ${name}`),
-    kind: 'run',
-    name,
-    findings,
-    group,
-    place: run.lengthPlace,
-    covers: [run.place],
-    shapes,
-  };
+  return runPart(context, run, shapes);
 }
 
 /** Lines stop at the rim of an open circle. */
