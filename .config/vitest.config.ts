@@ -17,6 +17,7 @@ export default defineConfig({
   test: {
     include: ['{shared,language,server,extension}/src/**/*.test.ts', 'test/**/*.test.ts'],
     exclude: ['**/node_modules/**', '**/dist/**', 'test/e2e/**'],
+    setupFiles: ['test/setup/seed.ts'],
     testTimeout: 60_000,
   },
 });

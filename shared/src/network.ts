@@ -204,6 +204,8 @@ export interface Bus {
   readonly lengthUnit: LengthUnit;
   /** True when some of its text could not be read, so that absences mean nothing. */
   readonly damaged: boolean;
+  /** True when a statement beside its course (bias, temperature, …) was read and not understood: what it says is missing. */
+  readonly unclear: boolean;
 }
 
 /** Units that share one address space on the host network. */

@@ -50,6 +50,7 @@ export function buildBus(
     ...course,
     earths: [],
     biases: [],
+    unclear: false,
     lengthUnit: lengthUnitOf(declaration),
     damaged:
       course.damaged ||
@@ -158,22 +159,28 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
         earths.push({ ...(landing && { landing: landing.index }), ...(through && { through }), place });
         break;
       }
-      case 'BusBias':
-        readBias(statement, landings, biases, notes);
+      case 'BusBias': {
+        const bias = readBias(statement, landings, notes);
+        if (bias) biases.push(bias);
+        else draft.unclear = true;
         break;
+      }
       case 'Ambient': {
         const value = quantityOf(statement.temperature, 'temperature', notes, { from: -90, to: 200 }, ['degC', 'degF']);
         if (value !== undefined) draft.ambient = { value: celsius(value), place: notes.place(statement) };
+        else draft.unclear = true;
         break;
       }
       case 'Guide': {
         const name = wordOf(statement.name, canGuideNames, 'guide', notes);
         if (name) draft.guide = { value: name, place: notes.place(statement) };
+        else draft.unclear = true;
         break;
       }
       case 'SamplePoint': {
         const value = quantityOf(statement.point, 'ratio', notes, { from: 0.5, to: 1 });
         if (value !== undefined) draft.samplePoint = { value: ratio(value), place: notes.place(statement) };
+        else draft.unclear = true;
         break;
       }
       case 'BusColours': {
@@ -202,16 +209,18 @@ function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landin
 /** Inside the 450 to 650 ohm of Modbus (MODBUS over Serial Line V1.02, 3.4.6); holds 200 mV with a full load. */
 const usualResistors = '510 ohm';
 
-function readBias(statement: Statement<'BusBias'>, landings: Landings, biases: BusBias[], notes: Notes): void {
+/** A bias as it is wired; undefined where it cannot be understood, which is told. */
+function readBias(statement: Statement<'BusBias'>, landings: Landings, notes: Notes): BusBias | undefined {
   const place = notes.place(statement);
   const landing = landings.find(statement.at, 'nothing can bias the pair there');
-  if (!landing) return;
+  if (!landing) return undefined;
   if (statement.switched) {
     const bias = landing.port?.bias;
     if (bias?.mode === 'switch') {
       const { mode: _, ...values } = bias;
-      biases.push({ landing: landing.index, ...values, place, builtIn: true });
-    } else if (landing.port) {
+      return { landing: landing.index, ...values, place, builtIn: true };
+    }
+    if (landing.port) {
       notes.report(
         'bias-switch-missing',
         `${landing.name} has no bias that could be switched on; write resistors, such as bias at ${landing.name} ${usualResistors}`,
@@ -230,8 +239,8 @@ function readBias(statement: Statement<'BusBias'>, landings: Landings, biases: B
         },
       );
     }
-    return;
+    return undefined;
   }
   const values = biasOf(statement.resistors, notes);
-  if (values) biases.push({ landing: landing.index, ...values, place, builtIn: false });
+  return values && { landing: landing.index, ...values, place, builtIn: false };
 }

@@ -83,6 +83,17 @@ describe('a bus divided at a repeater', () => {
     expect(added).toContain('2500 ft to repeater1.two terminate resistor 120 ohm\n');
   });
 
+  it('is not offered before all that the bus says is understood', () => {
+    const text = storeOf(
+      'from head : Head terminate switch',
+      '2500 ft to a1 : Board address 1',
+      '2500 ft to a2 : Board address 2 terminate switch',
+      'bias at head switch',
+    );
+    expect(checkText(text).map(({ rule }) => rule)).toContain('bias-switch-missing');
+    expect(checkText(text, ['bus-too-long'])[0]?.fixes()).toEqual([]);
+  });
+
   it('is not offered where one repeater is not enough, or none fits', () => {
     const fixesOf = (text: string) => checkText(text, ['bus-too-long'])[0]?.fixes();
     const long = storeOf('from head : Head', '3900 ft to a1 : Board address 1', '4200 ft to a2 : Board address 2');

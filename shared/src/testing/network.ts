@@ -164,6 +164,7 @@ export class BusBuilder {
       biases: this.biases,
       lengthUnit: words.lengthUnit ?? 'm',
       damaged: false,
+      unclear: false,
     };
     const store: Store = {
       name: 'testStore',

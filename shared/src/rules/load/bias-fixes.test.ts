@@ -50,3 +50,10 @@ describe('a driver with too much to drive', () => {
     expect(checkText(fixText(text, finding!))).toEqual(checkText(loadExample()));
   });
 });
+
+it('tells a bias that cannot be understood, and not that there is none besides', () => {
+  const text = loadExample({ needsBias: true, more: ['bias at head switch'] });
+  expect(checkText(text, ['bias-switch-missing', 'bias-missing']).map(({ rule }) => rule)).toEqual([
+    'bias-switch-missing',
+  ]);
+});

@@ -11,7 +11,7 @@ export const biasMissing: BusRule = {
   scope: 'bus',
   check: (study, report) => {
     const { bus } = study;
-    if (bus.damaged || bus.biases.length > 0) return;
+    if (bus.damaged || bus.unclear || bus.biases.length > 0) return;
     const needy = bus.landings.filter(({ port }) => port?.needsBias);
     const [first] = needy;
     if (!first) return;

@@ -21,7 +21,7 @@ const jumperOf = ({ lengthUnit }: Bus): Metres => metres(lengthUnit === 'ft' ? 3
 /** One fix for each repeater of the catalogue that divides the bus so that both parts keep their limits. */
 export function divideFixes(study: BusStudy, partText: (part: Part) => string): Fix[] {
   const { bus, shape, store } = study;
-  if (bus.damaged || !shape.ends || !canRewire(bus, shape)) return [];
+  if (bus.damaged || bus.unclear || !shape.ends || !canRewire(bus, shape)) return [];
   const positions = positionsOf(study);
   return store.choices.repeaters
     .flatMap((device) => divideFix(study, positions, device, partText) ?? [])
