@@ -44,6 +44,18 @@ describe('the drawing of a file', () => {
     expect(drawing?.parts.map(({ markup }) => markup).join('')).not.toContain('<b>');
   });
 
+  it('draws what is waived, with the reason', () => {
+    const waiver = 'waive address-out-of-range at caseB because "a new board is ordered"';
+    const drawing = storeDrawing(
+      deskOf(text.replace('address 300\n', `address 300\n${waiver}\n`)),
+      file,
+      undefined,
+      {},
+    );
+    const caseB = drawing?.parts.find(({ landing }) => landing === 'caseB');
+    expect(caseB?.findings.map(({ waived }) => waived)).toContain('a new board is ordered');
+  });
+
   it('is that of the store at a position', () => {
     const titleAt = (line: number) => storeDrawing(deskOf(text), file, at(line, 0), {})?.title;
     expect([titleAt(0), titleAt(5), titleAt(11)]).toEqual(['north', 'north', 'south']);

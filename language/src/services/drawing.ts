@@ -37,6 +37,8 @@ export interface DrawnPart {
     readonly severity: Finding['severity'];
     readonly message: string;
     readonly at: Location;
+    /** Why it is waived, where it is. */
+    readonly waived?: string;
   }[];
   /** The name of a landing that can be moved. */
   readonly landing?: string;
@@ -79,6 +81,7 @@ function drawnPart(desk: Desk, store: Store, part: Part): DrawnPart {
       severity: finding.severity,
       message: finding.message,
       at: desk.locationOf(finding.place),
+      ...(finding.waived && { waived: finding.waived.reason }),
     })),
     ...(landed !== undefined && { landing: landed }),
   };

@@ -40,6 +40,8 @@ export interface DrawingPart {
     readonly severity: 'error' | 'warning' | 'info';
     readonly message: string;
     readonly at: Location;
+    /** The reason why it is waived; absent where it is open. */
+    readonly waived?: string;
   }[];
   /** The name of a landing, by which it is moved. */
   readonly landing?: string;

@@ -167,6 +167,24 @@ describe('a drawing', () => {
     expect(marked).toEqual(['run from head to a: warning here', 'a: error here']);
   });
 
+  it('tells what is waived from what is open, and counts each for itself', () => {
+    const built = busOf('modbus-rtu').from('head').to('a', 10, { address: 1 }).built();
+    const { place } = built.landing('a').visits[0]!;
+    const finding = (severity: Finding['severity'], reason?: string): Finding => ({
+      ...{ rule: 'r', severity, message: 'here', place, related: [], fixes: () => [] },
+      ...(reason !== undefined && { waived: { reason, place } }),
+    });
+    const signsOf = (...findings: Finding[]) =>
+      drawn(built, {}, findings)
+        .parts.find(({ name: told }) => told.startsWith('a,'))!
+        .shapes.flatMap((shape) => (/sign|waived/.test(shape.look) ? [shape.look] : []));
+    const open = signsOf(finding('error'));
+    expect(signsOf(finding('error'), finding('error', 'agreed'))).toEqual([...open, 'sign waived', 'waived-tick']);
+    expect(signsOf(finding('error', 'agreed'))).toEqual(['sign waived', 'waived-tick']);
+    const several = signsOf(finding('error', 'agreed'), finding('warning', 'agreed'));
+    expect(several).toEqual(['sign waived', 'sign-letter waived-letter']);
+  });
+
   it('draws the same bytes each time', () => {
     const built = () => busOf('modbus-rtu').from('head', { device: headDevice }).to('a', 10).tap('b', 2).built();
     expect(sceneSvg(drawn(built()), printColours)).toBe(sceneSvg(drawn(built()), printColours));

@@ -20,7 +20,7 @@ const usualWidth = 1120;
 
 /**
  * @param studies of the buses to draw, usually all of the store's
- * @param findings of the store; waived ones are not drawn
+ * @param findings of the store; waived ones get a quiet sign of their own
  */
 export function drawStore(
   store: Store,

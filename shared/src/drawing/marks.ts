@@ -3,9 +3,9 @@ import type { Place } from '../catalogue.js';
 import { type Finding, type Severity, severities } from '../finding.js';
 import type { Bus, LandingIndex, RunIndex, Store } from '../network.js';
 import type { Shape } from './scene.js';
-import { circle, path, text } from './shapes.js';
+import { circle, n, path, text } from './shapes.js';
 
-/** The findings of a store by what they are drawn at; waived ones are left out, and those of other stores. */
+/** The findings of a store by what they are drawn at; those of other stores are left out. */
 export interface Marks {
   readonly store: readonly Finding[];
   readonly network: ReadonlyMap<number, readonly Finding[]>;
@@ -40,7 +40,7 @@ export function marksOf(store: Store, findings: readonly Finding[]): Marks {
   const network: Open = new Map();
   const ofStore: Finding[] = [];
   for (const finding of findings) {
-    if (finding.waived || (finding.store !== undefined && finding.store !== store.name)) continue;
+    if (finding.store !== undefined && finding.store !== store.name) continue;
     const index = store.buses.findIndex(({ blockPlace }) => within(finding.place, blockPlace));
     const bus = store.buses[index];
     const marks = buses[index];
@@ -103,34 +103,44 @@ export const within = (inner: Place, outer: Place): boolean =>
 
 /** How wide a row of signs is. */
 export const signsWidth = (findings: readonly Finding[] | undefined): number =>
-  findings?.length ? new Set(findings.map(({ severity }) => severity)).size * signPitch : 0;
+  findings?.length ? new Set(findings.map(signOf)).size * signPitch : 0;
+
+type Sign = Severity | 'waived';
+const signOf = ({ severity, waived }: Finding): Sign => (waived ? 'waived' : severity);
+const everySign: readonly Sign[] = [...severities, 'waived'];
 
 const signPitch = 17;
 
 /**
  * A sign for each severity that occurs, the gravest first, with how many there are of it beyond one: a square on its
- * corner for errors, a triangle for warnings, a circle for notes. `x` is the left side, `y` the middle.
+ * corner for errors, a triangle for warnings, a circle for notes. What is waived has a small quiet one, whatever its
+ * severity, with a tick because somebody has agreed to it. `x` is the left side, `y` the middle.
  */
 export function signs(findings: readonly Finding[] | undefined, x: number, y: number): Shape[] {
   const shapes: Shape[] = [];
   let left = x;
-  for (const severity of severities) {
-    const count = findings?.reduce((sum, finding) => sum + (finding.severity === severity ? 1 : 0), 0) ?? 0;
+  for (const sign of everySign) {
+    const count = findings?.reduce((sum, finding) => sum + (signOf(finding) === sign ? 1 : 0), 0) ?? 0;
     if (count === 0) continue;
     const middle = left + signPitch / 2;
-    const letter = 1 < count ? String(Math.min(count, 9)) : severity === 'info' ? 'i' : '!';
-    shapes.push(outlines[severity](middle, y));
-    const drop = severity === 'warning' ? 4.6 : 3.4;
-    shapes.push(
-      text(`sign-letter ${severity}-letter`, middle, y + drop, letter, { size: 9, anchor: 'middle', bold: true }),
-    );
+    shapes.push(outlines[sign](middle, y));
+    if (sign === 'waived' && count === 1) {
+      shapes.push(path('waived-tick', `M${n(middle - 2.6)} ${n(y)}l1.9 2.1l3.4 -4.2`));
+    } else {
+      const letter = 1 < count ? String(Math.min(count, 9)) : sign === 'info' ? 'i' : '!';
+      const drop = sign === 'warning' ? 4.6 : 3.4;
+      shapes.push(
+        text(`sign-letter ${sign}-letter`, middle, y + drop, letter, { size: 9, anchor: 'middle', bold: true }),
+      );
+    }
     left += signPitch;
   }
   return shapes;
 }
 
-const outlines: Readonly<Record<Severity, (x: number, y: number) => Shape>> = {
+const outlines: Readonly<Record<Sign, (x: number, y: number) => Shape>> = {
   error: (x, y) => path('sign error', `M${x} ${y - 8}L${x + 8} ${y}L${x} ${y + 8}L${x - 8} ${y}Z`),
   warning: (x, y) => path('sign warning', `M${x} ${y - 7.5}L${x + 8} ${y + 6.5}L${x - 8} ${y + 6.5}Z`),
   info: (x, y) => circle('sign info', x, y, 7),
+  waived: (x, y) => circle('sign waived', x, y, 5.8),
 };

@@ -171,7 +171,8 @@ class DrawingKeeper implements PanelKeeper {
 /** The quick fixes where a part's findings are, the same that the light bulb offers there. */
 async function fixesOf({ findings }: DrawingPart): Promise<CodeAction[]> {
   const fixes = new Map<string, CodeAction>();
-  for (const { at } of findings) {
+  for (const { at, waived } of findings) {
+    if (waived !== undefined) continue;
     const actions = await commands.executeCommand<CodeAction[]>(
       'vscode.executeCodeActionProvider',
       Uri.parse(at.uri),
@@ -190,7 +191,11 @@ const pagePart = ({ key, kind, group, name, markup, landing, findings }: Drawing
   name,
   markup,
   ...(landing !== undefined && { landing }),
-  findings: findings.map(({ severity, message }) => ({ severity, message })),
+  findings: findings.map(({ severity, message, waived }) => ({
+    severity,
+    message,
+    ...(waived !== undefined && { waived }),
+  })),
 });
 
 const rangeOf = ({ start, end }: PlainRange): Range =>

@@ -3,7 +3,7 @@ import type { Drawing, DrawingPart } from '../../../../server/src/protocol.js';
 
 /** A part as the page needs it: where it is written is the panel's business. */
 export type PagePart = Pick<DrawingPart, 'key' | 'kind' | 'group' | 'name' | 'markup' | 'landing'> & {
-  readonly findings: readonly Pick<DrawingPart['findings'][number], 'severity' | 'message'>[];
+  readonly findings: readonly Pick<DrawingPart['findings'][number], 'severity' | 'message' | 'waived'>[];
 };
 
 export type PageDrawing = Omit<Drawing, 'parts'> & { readonly parts: readonly PagePart[] };

@@ -1,5 +1,6 @@
 /** What is known and computed about a part: the text's own hover, shown beside it. */
 import { element } from './elements.js';
+import { findingText, findingTitle, isOpen } from './findings.js';
 import { type Block, blocksOf, type Piece } from './markdown.js';
 import type { Stage } from './stage.js';
 
@@ -44,8 +45,11 @@ export class Facts {
     const group = this.#stage.elementOf(key);
     if (key !== this.#key || !part || !group) return;
     const told = markdown.length ? markdown.flatMap(blocksOf) : [{ kind: 'text', pieces: [plain(part.name)] } as const];
-    const findings = part.findings.map(({ severity, message }) =>
-      element('p', { class: severity }, [element('strong', {}, [severity]), ` ${message}`]),
+    const findings = part.findings.map((finding) =>
+      element('p', { class: isOpen(finding) ? finding.severity : 'waived' }, [
+        element('strong', {}, [findingTitle(finding)]),
+        ` ${findingText(finding)}`,
+      ]),
     );
     this.element.replaceChildren(...elementsOf(told), ...findings);
     this.element.hidden = false;

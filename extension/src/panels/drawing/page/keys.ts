@@ -2,6 +2,7 @@
 import type { FromDrawingPage, PagePart } from '../messages.js';
 import type { Bar } from './bar.js';
 import type { Facts } from './facts.js';
+import { isOpen } from './findings.js';
 import type { Help } from './help.js';
 import type { Menu } from './menu.js';
 import type { Stage } from './stage.js';
@@ -67,7 +68,7 @@ function press(event: KeyboardEvent, listeners: Listeners): boolean {
     case 'n':
     case 'N':
       walk.step(
-        stage.parts.filter(({ findings }) => 0 < findings.length),
+        stage.parts.filter(({ findings }) => findings.some(isOpen)),
         key === 'n' ? 1 : -1,
       );
       return true;

@@ -1,6 +1,7 @@
 /** The menu of a part: the fixes of its findings, and what else can be done with it. */
 import type { FromDrawingPage } from '../messages.js';
 import { element } from './elements.js';
+import { isOpen } from './findings.js';
 import type { Stage } from './stage.js';
 import type { Walk } from './walk.js';
 
@@ -41,7 +42,7 @@ export class Menu {
     const box = this.#stage.elementOf(key)?.getBoundingClientRect();
     if (!box) return;
     this.#key = key;
-    const hasFindings = 0 < (this.#stage.partOf(key)?.findings.length ?? 0);
+    const hasFindings = this.#stage.partOf(key)?.findings.some(isOpen) ?? false;
     this.#show(hasFindings ? [{ title: 'Looking for what mends it\u2026', run: () => undefined }] : this.#always(key));
     const { style } = this.element;
     style.left = `${Math.max(0, Math.min(at?.x ?? box.left + 12, innerWidth - this.element.offsetWidth - 8))}px`;

@@ -1,6 +1,7 @@
 /** What is seen: the parts of the drawing as SVG, patched by their keys, with the frames that point at some of them. */
 import type { PageDrawing, PagePart } from '../messages.js';
 import { element, parsedGroups, svgElement } from './elements.js';
+import { findingText, findingTitle } from './findings.js';
 
 interface ShownPart {
   part: PagePart;
@@ -95,7 +96,10 @@ export class Stage {
     }
     shown.part = part;
     if (contents) shown.group.replaceChildren(...contents);
-    const told = [part.name, ...part.findings.map(({ severity, message }) => `${severity}: ${message}`)].join('. ');
+    const told = [
+      part.name,
+      ...part.findings.map((finding) => `${findingTitle(finding)}: ${findingText(finding)}`),
+    ].join('. ');
     if (shown.group.getAttribute('aria-label') !== told) shown.group.setAttribute('aria-label', told);
   }
 
