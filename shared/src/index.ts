@@ -33,6 +33,7 @@ export * from './limits/level.js';
 export * from './limits/limit.js';
 export * from './limits/load.js';
 export * from './limits/power.js';
+export * from './limits/rates.js';
 export * from './markup.js';
 export * from './network.js';
 export * from './physics/bias.js';

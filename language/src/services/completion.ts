@@ -5,12 +5,13 @@
 import {
   type BusKind,
   busKinds,
-  canRates,
   ethernetRates,
   portServes,
+  preferredRate,
   ruleIds,
   type StoreNode,
   servingPorts,
+  usualRates,
 } from '@fieldpair/shared';
 import type { LangiumDocument } from 'langium';
 import { DefaultCompletionProvider, type LangiumServices } from 'langium/lsp';
@@ -131,14 +132,23 @@ function offersFor(desk: Desk, file: string, offset: number, due: Due): Offer[] 
 }
 
 const shortRate = (rate: number) => (rate < 1e6 ? `${rate / 1e3} kbit/s` : `${rate / 1e6} Mbit/s`);
-const serialRates = [9600, 19_200, 38_400, 57_600, 115_200];
+/** Rates that bus wiring is mostly set to; the others can be typed. */
+const offered = { least: 9600, most: 115_200 };
 
-/** Rates as they are written, by kind; the usual one first where there is one. */
+/** Rates of a start-stop bus, the preferred one first and the others rising. */
+function serialOffers(kind: BusKind, format = ''): string[] {
+  const rates = usualRates(kind).filter((rate) => offered.least <= rate && rate <= offered.most);
+  const preferred = preferredRate(kind);
+  const others = rates.toReversed().filter((rate) => rate !== preferred);
+  return [...(preferred === undefined ? [] : [preferred]), ...others].map((rate) => `${rate}${format}`);
+}
+
+/** Rates as they are written, by kind. */
 const rateOffers: Readonly<Partial<Record<BusKind, readonly string[]>>> = {
-  rs485: serialRates.map(String),
-  'modbus-rtu': [19_200, ...serialRates.filter((rate) => rate !== 19_200)].map((rate) => `${rate} 8E1`),
-  'bacnet-mstp': [38_400, 9600, 19_200, 57_600, 76_800, 115_200].map(String),
-  can: canRates.map(shortRate),
+  rs485: serialOffers('rs485'),
+  'modbus-rtu': serialOffers('modbus-rtu', ' 8E1'),
+  'bacnet-mstp': serialOffers('bacnet-mstp'),
+  can: usualRates('can').map(shortRate),
   ethernet: ethernetRates.map(shortRate),
 };
 

@@ -3,11 +3,11 @@
  * one change would mend a margin that is too thin.
  */
 import { isUnknown, type Unknown } from '../known.js';
-import { canRates } from '../limits/can.js';
-import { lengthLimit, limitedLength } from '../limits/length.js';
+import { dueTermination } from '../limits/due-terminator.js';
+import { firstLengthLimit, limitedLength } from '../limits/length.js';
+import { settableRates } from '../limits/rates.js';
 import type { LandingIndex, Run } from '../network.js';
 import type { Fault } from '../physics/wave/fault.js';
-import { takesRate } from '../ports.js';
 import {
   type BitsPerSecond,
   bitsPerSecond,
@@ -40,10 +40,6 @@ export interface WaveAdvice {
   readonly cures: readonly string[];
 }
 
-/** Rates that asynchronous buses are usually set to, the fastest first. */
-const serialRates = [921_600, 460_800, 230_400, 115_200, 76_800, 57_600, 38_400, 19_200, 9600, 4800, 2400, 1200];
-/** MS/TP has no faster one (ASHRAE 135, from memory). */
-const fastestMstp = 115_200;
 /** Edges that drivers are sold with, roughly; common practice. */
 const usualEdges = [50e-9, 100e-9, 250e-9, 500e-9, 1e-6, 2.5e-6];
 /** A tap that is as good as none. */
@@ -85,10 +81,7 @@ const statesRates = ({ bus }: BusStudy): boolean => bus.landings.some(({ port })
 
 /** The rates that the bus may be set to, the fastest first: its own, and usual ones that no port speaks against. */
 function ratesOf({ bus }: BusStudy): number[] {
-  const usual = (bus.kind === 'can' ? canRates : serialRates)
-    .filter((rate) => bus.kind !== 'bacnet-mstp' || rate <= fastestMstp)
-    .filter((rate) => bus.landings.every(({ port }) => !port || takesRate(port, bitsPerSecond(rate))));
-  const rates = new Set(usual);
+  const rates = new Set<number>(settableRates(bus));
   if (bus.rate) rates.add(bus.rate.value);
   return [...rates].sort((left, right) => right - left);
 }
@@ -98,7 +91,7 @@ function growthOf(study: BusStudy, driver: LandingIndex, marginWith: MarginWith)
   const end = shape.ends?.find((one) => one !== driver);
   const last =
     end === undefined ? undefined : bus.landings[end]!.runs.map((run) => bus.runs[run]!).find(({ tap }) => !tap);
-  const limit = lengthLimit(study);
+  const limit = firstLengthLimit(study);
   if (!last || !limit) return undefined;
   const most = Math.max(0, limit.value - limitedLength(study));
   const isHealthy = (longer: number) => healthyMargin <= marginWith({ faults: [grown(last, longer)] });
@@ -136,19 +129,17 @@ function curesOf(study: BusStudy, edge: number, fastest: number | undefined, mar
   return cures;
 }
 
-/** A terminator that fits at an end that has none or another, and none where one stands between the ends. */
+/** The terminator that is due at an end that has none or another, and none where one stands between the ends. */
 function* terminatorChanges({ bus, shape }: BusStudy): Generator<readonly [Fault, string]> {
-  for (const { index, name, terminations, runs } of bus.landings) {
-    const impedance = bus.runs[runs[0] ?? -1]?.cable?.impedance;
+  for (const landing of bus.landings) {
+    const { index, name, terminations } = landing;
     if (shape.ends?.includes(index)) {
-      if (impedance === undefined) continue;
-      const fits =
-        terminations.length === 1 && terminations[0]!.resistance === impedance && !terminations[0]!.capacitance;
-      if (fits) continue;
-      const fitting = { resistance: impedance };
+      const due = dueTermination(bus, landing);
+      const [present, another] = terminations;
+      if (present && !another && present.resistance === due.resistance && present.capacitance === undefined) continue;
       yield [
-        { kind: 'terminators', landing: index, terminations: [fitting] },
-        `one terminator of ${formatOhms(impedance)} at ${name}`,
+        { kind: 'terminators', landing: index, terminations: [due] },
+        `one terminator of ${formatOhms(due.resistance)} at ${name}`,
       ];
     } else if (shape.ends && 0 < terminations.length) {
       yield [{ kind: 'terminators', landing: index, terminations: [] }, `no terminator at ${name}`];

@@ -1,5 +1,5 @@
 /** One bus against every limit that has a number: what hovers and the line above a bus show. */
-import { lengthLimit, lengthTimesRate, limitedLength, slowRate } from '../limits/length.js';
+import { lengthForRate, lengthLimit, limitedLength } from '../limits/length.js';
 import { idleThreshold } from '../limits/level.js';
 import type { Limit } from '../limits/limit.js';
 import { biasLimit, loadLimit } from '../limits/load.js';
@@ -55,13 +55,14 @@ function lengthLine(study: BusStudy): SummaryLine | undefined {
 /** The length that the rate allows, where the rate is what limits it. */
 function rateLine(study: BusStudy): SummaryLine | undefined {
   const rate = study.bus.rate?.value;
-  if (rate === undefined || rate <= slowRate || !loadLimit(study.bus)) return undefined;
+  const limit = rate && lengthForRate(study.bus.kind, rate);
+  if (!limit) return undefined;
   return {
-    ...sourceOf(lengthTimesRate),
+    ...sourceOf(limit),
     what: `length at ${formatNumber(rate)} bit/s`,
     value: study.lengthText(study.length),
-    limit: `at most ${study.lengthText(metres(lengthTimesRate.value / rate))}`,
-    share: (study.length * rate) / lengthTimesRate.value,
+    limit: `at most ${study.lengthText(metres(limit.value))}`,
+    share: study.length / limit.value,
   };
 }
 

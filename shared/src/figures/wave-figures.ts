@@ -4,6 +4,7 @@ import { canLevels } from '../limits/can.js';
 import type { LandingIndex } from '../network.js';
 import { waveOfBits } from '../physics/wave/bits.js';
 import type { BusWaves } from '../physics/wave/bus-waves.js';
+import type { Signalling } from '../physics/wave/drive.js';
 import { eyeOf, levelOf, type Receiver, settledOf } from '../physics/wave/eye.js';
 import { firstReaching, lastLeaving, type Sampled } from '../physics/wave/resample.js';
 import { formatOhms, formatSeconds, ratio, seconds, volts } from '../quantity.js';
@@ -75,24 +76,42 @@ export function stepOf({ signals, upright }: BusWaves): Waves['step'] {
 /** The driven bits at every landing as its device sees them. */
 export function patternOf(
   { signals, upright }: BusWaves,
-  { bits, bitTime, signalling }: WaveSetting,
+  { bits, bitTime, levelTime, signalling }: WaveSetting,
   wanted = usualSamples,
 ): Waves['pattern'] {
+  const { levelsPerBit } = signalling;
   const most = Math.floor(mostValues / (bits.length * signals.length));
-  const samples = Math.max(4, Math.min(most, 256, Math.round(wanted) || usualSamples));
-  const upper = signalling.driven === 'both bits' ? '1' : '0';
-  const raised = Array.from(bits, (bit) => bit === upper);
+  const perLevel = Math.max(4, Math.min(most, 256, Math.round(wanted) || usualSamples)) / levelsPerBit;
+  const [samplesOfLevel, raised] = [Math.ceil(perLevel), levelsOf(bits, signalling)];
+  const samples = samplesOfLevel * levelsPerBit;
   return {
     bits,
     time: Float64Array.from({ length: (bits.length - 1) * samples + 1 }, (_, point) => (point * bitTime) / samples),
     volts: signals.map((signal, landing) => {
-      const wave = waveOfBits(raised, signal, bitTime, samples);
+      const wave = waveOfBits(raised, signal, levelTime, samplesOfLevel);
       return upright[landing] ? wave : wave.map((value) => 0 - value);
     }),
   };
 }
 
 const usualSamples = 32;
+
+/** The levels that bits are driven as, true for the upper one. Of the first bit, which was long before, the last level. */
+function levelsOf(bits: string, { driven, levelsPerBit }: Signalling): boolean[] {
+  if (levelsPerBit === 1) {
+    const upper = driven === 'both bits' ? '1' : '0';
+    return Array.from(bits, (bit) => bit === upper);
+  }
+  let level = true;
+  const levels = [level];
+  for (const bit of bits.slice(1)) {
+    level = !level;
+    levels.push(level);
+    if (bit === '0') level = !level;
+    levels.push(level);
+  }
+  return levels;
+}
 
 const timeOf = ({ row, spacing }: Sampled): number => row.length * spacing;
 
@@ -123,8 +142,13 @@ export function whyStopped(
 }
 
 /** What stands for values that the catalogue does not state. */
-export function assumptionsOf({ bus }: BusStudy, { edge }: WaveSetting): string[] {
+export function assumptionsOf({ bus }: BusStudy, { edge, signalling }: WaveSetting): string[] {
   const assumptions: string[] = [];
+  if (signalling.levelsPerBit === 2) {
+    assumptions.push(
+      'bits are differential Manchester, from memory of transceiver data books: each half is judged like a bit of half the time, and read in its middle',
+    );
+  }
   if (edge.assumed) {
     const taken = formatSeconds(edge.time);
     assumptions.push(

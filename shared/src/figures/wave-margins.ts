@@ -88,18 +88,19 @@ export function settlesEasily(study: BusStudy, driver: LandingIndex): boolean {
 function allSettleEasily(study: BusStudy, drivers: readonly Landing[]): boolean {
   const { bus } = study;
   const rate = bus.rate?.value;
-  if (!signallingOf(bus.kind) || rate === undefined || !(0 < rate)) return false;
-  const bitTime = seconds(1 / rate);
+  const signalling = signallingOf(bus.kind);
+  if (!signalling || rate === undefined || !(0 < rate)) return false;
+  const levelTime = seconds(1 / rate / signalling.levelsPerBit);
   const { low, high } = samplingOf(bus);
   let slowest = 0;
   for (const { port, splice } of drivers) {
-    if (splice === undefined) slowest = Math.max(slowest, edgeOf(port?.edge, bitTime).slowest);
+    if (splice === undefined) slowest = Math.max(slowest, edgeOf(port?.edge, signalling, levelTime).slowest);
   }
   const edge = (slowest * sigmasOfEdge) / edgePerSigma;
   // The next bit's edge must not have begun either.
-  if ((1 - high) * bitTime < edge) return false;
+  if ((1 - high) * levelTime < edge) return false;
   const unrest = timeOfUnrest(study);
-  return unrest !== undefined && unrest + edge <= low * bitTime;
+  return unrest !== undefined && unrest + edge <= low * levelTime;
 }
 
 /**

@@ -14,6 +14,8 @@ export interface WaveSetting {
   readonly signalling: Signalling;
   readonly bits: string;
   readonly bitTime: Seconds;
+  /** Of the shortest level that is driven: the bit, or half of it. */
+  readonly levelTime: Seconds;
   readonly edge: Waves['edge'];
   readonly receiver: Receiver & { readonly samplingAt: Range<Ratio> };
 }
@@ -45,21 +47,22 @@ export function waveSettingOf({ bus, shape, temperature }: BusStudy, question: W
   const waveBus = WaveBus.of(bus, temperature, faults, driver);
   if (isUnknown(waveBus)) return waveBus;
   const bitTime = seconds(1 / rate);
-  const edge = edgeOf(question.edge ?? landings[driver].port?.edge, bitTime);
-  const receiver = { bitTime, threshold: signalling.threshold, samplingAt: samplingOf(bus) };
-  return { waveBus, signalling, bits, bitTime, edge, receiver };
+  const levelTime = seconds(bitTime / signalling.levelsPerBit);
+  const edge = edgeOf(question.edge ?? landings[driver].port?.edge, signalling, levelTime);
+  const receiver = { bitTime: levelTime, threshold: signalling.threshold, samplingAt: samplingOf(bus) };
+  return { waveBus, signalling, bits, bitTime, levelTime, edge, receiver };
 }
 
 /** No transceiver for field wiring is faster, by far; an edge that claims to be is computed as this. */
 const fastestComputed = seconds(100e-12);
 
 /** The edge as stated, else what it may be; the fast one is computed with, because it is the one that rings. */
-export function edgeOf(stated: Seconds | undefined, bitTime: Seconds): Waves['edge'] {
+export function edgeOf(stated: Seconds | undefined, signalling: Signalling, levelTime: Seconds): Waves['edge'] {
   if (stated !== undefined && 0 < stated && stated < Number.POSITIVE_INFINITY) {
     const time = seconds(Math.max(fastestComputed, stated));
     return { time, assumed: false, slowest: time };
   }
-  const { fast, slow } = edgesFor(bitTime);
+  const { fast, slow } = edgesFor(signalling, levelTime);
   const time = seconds(Math.max(fastestComputed, fast));
   return { time, assumed: true, slowest: seconds(Math.max(time, slow)) };
 }

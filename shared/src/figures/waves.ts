@@ -9,7 +9,7 @@ import type { LandingIndex } from '../network.js';
 import { busWaves } from '../physics/wave/bus-waves.js';
 import { cornersInWords, extremeWaves, type GradedCorner, nominalWave } from '../physics/wave/corners.js';
 import type { Fault } from '../physics/wave/fault.js';
-import type { BitsPerSecond, Ratio, Seconds, Volts } from '../quantity.js';
+import { type BitsPerSecond, type Ratio, ratio, type Seconds, type Volts } from '../quantity.js';
 import type { BusStudy } from './study.js';
 import { assumptionsOf, landingFigures, patternOf, stepOf, whyStopped } from './wave-figures.js';
 import { waveSettingOf } from './wave-setting.js';
@@ -49,7 +49,10 @@ export interface Waves {
   readonly edge: { readonly time: Seconds; readonly assumed: boolean; readonly slowest: Seconds };
   /** A level at or above `high` and one at or below `low` are read for certain; what lies between may be read as either. */
   readonly threshold: { readonly high: Volts; readonly low: Volts };
-  /** When a receiver samples, as a share of the bit after the bit's edge arrives: the usual, earliest and latest instant. */
+  /**
+   * When a receiver samples, as a share of the bit after the bit's edge arrives: the usual, earliest and latest instant;
+   * of a bit of two levels, in the second.
+   */
   readonly samplingAt: Range<Ratio>;
   /**
    * One change from a long 0 to a long 1 (CAN: from recessive to dominant). Time 0 is when the driver's edge is at half of
@@ -92,6 +95,11 @@ export interface LandingWave {
   readonly cutOff: boolean;
 }
 
+const shareOfBit = ({ nominal, low, high }: Range<Ratio>, levels: 1 | 2): Range<Ratio> => {
+  const share = (ofLevel: Ratio) => ratio((levels - 1 + ofLevel) / levels);
+  return { nominal: share(nominal), low: share(low), high: share(high) };
+};
+
 /** The waves of a bus, or the reason why they cannot be told. It throws at nothing and takes bounded time. */
 export function wavesOf(study: BusStudy, question: WaveQuestion): Waves | Unknown {
   const setting = waveSettingOf(study, question);
@@ -111,7 +119,7 @@ export function wavesOf(study: BusStudy, question: WaveQuestion): Waves | Unknow
     bitTime,
     edge,
     threshold: signalling.threshold,
-    samplingAt: receiver.samplingAt,
+    samplingAt: shareOfBit(receiver.samplingAt, signalling.levelsPerBit),
     step: stepOf(nominal),
     pattern: patternOf(nominal, setting, question.samples),
     landings,

@@ -1,6 +1,7 @@
 /** How long a bus may be, and how fast for its length. */
 import type { BusStudy } from '../figures/study.js';
-import { formatRate, type Metres, metresPerFoot } from '../quantity.js';
+import { type BusKind, rs485Kinds } from '../network.js';
+import { type BitsPerSecond, formatRate, type Metres, metresPerFoot } from '../quantity.js';
 import { gaugeOf, isCategoryCable } from './cable-class.js';
 import { segmentForm, segmentLength } from './free-topology.js';
 import type { Limit } from './limit.js';
@@ -77,12 +78,26 @@ export function limitedLength(study: BusStudy): Metres {
   return endToEnd ? study.trunkLength : study.length;
 }
 
-/** Length times rate, in metres times bits per second. Above 90 kbit/s the allowed length falls as the rate grows. */
-export const lengthTimesRate: Limit = {
-  value: 1e8,
-  meaning: 'the most that length times rate should be on RS-485',
-  source: 'TIA/EIA-422-B annex A.1.1 (informative): the length falls tenfold per decade above 90 kbit/s',
-  strength: 'guidance',
-};
+/** Length times rate, in metres times bits per second. */
+const lengthTimesRate = 1e8;
 /** Below this the copper's resistance limits the length, not the rate. */
-export const slowRate = 90_000;
+const slowRate = 90_000;
+
+/** How long an RS-485 bus should be at a rate; undefined where the rate is too slow to limit it, and for other kinds. */
+export function lengthForRate(kind: BusKind | undefined, rate: BitsPerSecond): Limit | undefined {
+  if (kind === undefined || !rs485Kinds.has(kind) || rate <= slowRate) return undefined;
+  return {
+    value: lengthTimesRate / rate,
+    meaning: `what guidance gives at ${formatRate(rate)}`,
+    source: 'TIA/EIA-422-B annex A.1.1 (informative): the length falls tenfold per decade above 90 kbit/s',
+    strength: 'guidance',
+  };
+}
+
+/** The first limit that a bus meets when it grows, at the rate that it has. */
+export function firstLengthLimit(study: BusStudy): Limit | undefined {
+  const { kind, rate } = study.bus;
+  const ofKind = lengthLimit(study);
+  const ofRate = rate && lengthForRate(kind, rate.value);
+  return ofKind && ofRate ? (ofRate.value < ofKind.value ? ofRate : ofKind) : (ofKind ?? ofRate);
+}

@@ -55,29 +55,62 @@ export interface Signalling {
   readonly threshold: { readonly high: Volts; readonly low: Volts };
   /** Both bits are driven, or one is and for the other the driver lets go. */
   readonly driven: 'both bits' | 'dominant bit';
+  /**
+   * How many levels a bit is made of, one after the other. The direct mode of ISO/IEC 14908 codes bits as differential
+   * Manchester (from memory of transceiver data books): the level changes at the start of every bit, and halfway
+   * through a 0 once more. Each half is then read like a bit of half the time.
+   */
+  readonly levelsPerBit: 1 | 2;
+  /** The slowest 10 to 90 % transition of drivers for such a bus, where nothing states it. */
+  readonly slowestEdge: Seconds;
 }
 
 /** ISO 11898-2: at or above 0.9 V dominant, at or below 0.5 V recessive. */
 const canThreshold = { high: volts(0.9), low: volts(0.5) };
 
-export function signallingOf(kind: BusKind | undefined): Signalling | undefined {
-  if (kind === 'can') return { drivers: canDrivers, threshold: canThreshold, driven: 'dominant bit' };
-  if (kind === undefined || !rs485Kinds.has(kind)) return undefined;
-  const threshold = { high: receiverThreshold, low: volts(-receiverThreshold) };
-  return { drivers: rs485Drivers, threshold, driven: 'both bits' };
-}
-
-/** A driver may take this share of the bit for its transition, at most (TIA-485-A). */
-const slowestShare = 0.3;
-
 /** The slowest slew-limited drivers, those for 115 kbit/s: from memory of their data sheets. */
 const slowestEdge = seconds(2.5e-6);
+
+/** High-speed CAN transceivers, which all are made for 1 Mbit/s: from memory of their data sheets. */
+const slowestCanEdge = seconds(100e-9);
+
+export function signallingOf(kind: BusKind | undefined): Signalling | undefined {
+  return kind === undefined ? undefined : signalling.get(kind);
+}
+
+const rs485Signalling: Signalling = {
+  drivers: rs485Drivers,
+  threshold: { high: receiverThreshold, low: volts(-receiverThreshold) },
+  driven: 'both bits',
+  levelsPerBit: 1,
+  slowestEdge,
+};
+const signalling: ReadonlyMap<BusKind, Signalling> = new Map<BusKind, Signalling>([
+  ...[...rs485Kinds].map((kind) => [kind, rs485Signalling] as const),
+  ['peer-485', { ...rs485Signalling, levelsPerBit: 2 }],
+  [
+    'can',
+    {
+      drivers: canDrivers,
+      threshold: canThreshold,
+      driven: 'dominant bit',
+      levelsPerBit: 1,
+      slowestEdge: slowestCanEdge,
+    },
+  ],
+]);
+
+/** A driver may take this share of the shortest level for its transition, at most (TIA-485-A). */
+const slowestShare = 0.3;
 
 /** The fast driver of a published example of tap lengths (SN65HVD3x data sheet). */
 const fastestEdge = seconds(25e-9);
 
-/** What a driver's 10 to 90 % transition may be where the catalogue states none. */
-export function edgesFor(bitTime: Seconds): { readonly fast: Seconds; readonly slow: Seconds } {
-  const most = slowestShare * bitTime;
+/** What a driver's 10 to 90 % transition may be where the catalogue states none. @param levelTime of the shortest level */
+export function edgesFor(
+  { slowestEdge }: Signalling,
+  levelTime: Seconds,
+): { readonly fast: Seconds; readonly slow: Seconds } {
+  const most = slowestShare * levelTime;
   return { fast: seconds(Math.min(fastestEdge, most)), slow: seconds(Math.min(slowestEdge, most)) };
 }

@@ -17,6 +17,7 @@ import type { SettledLevels } from './bus-waves.js';
 import { firstReaching, resampled, type Sampled } from './resample.js';
 
 export interface Receiver {
+  /** Of one level: where a bit is made of two, half of it. */
   readonly bitTime: number;
   readonly threshold: { readonly high: number; readonly low: number };
   readonly samplingAt: Range<number>;

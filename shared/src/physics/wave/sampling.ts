@@ -14,7 +14,13 @@ const clockDifference = 0.02;
 const quantum = 1 / 16;
 
 /**
- * As a share of the bit after the bit's edge has arrived. An asynchronous receiver takes its time from the start bit
+ * A differential Manchester receiver takes its time anew from the change of level at the start of every bit, and the
+ * second half ends one bit later. How its clock is cut is not published; a bit as finely as a serial receiver's is taken.
+ */
+const manchesterEarly = 2 / oversampling + 2 * clockDifference;
+
+/**
+ * As a share of the level, which is a bit or half of it, after its edge has arrived. An asynchronous receiver takes its time from the start bit
  * and looks at the middle of each bit; by the first stop bit, the last one it looks at, the clocks have drifted most.
  * A character has 11 bits unless the format says otherwise. CAN looks once, at its sample point.
  */
@@ -23,6 +29,9 @@ export function samplingOf(bus: Bus): Range<Ratio> {
   if (kind === 'can') {
     const point = samplePointOf(bus);
     return { nominal: point, low: ratio(Math.max(0, point - quantum)), high: ratio(Math.min(1, point + quantum)) };
+  }
+  if (kind === 'peer-485') {
+    return { nominal: ratio(0.5), low: ratio(0.5 - manchesterEarly), high: ratio(0.5 + manchesterEarly) };
   }
   const beforeStop = format ? 1 + format.value.dataBits + (format.value.parity === 'N' ? 0 : 1) : 10;
   const early = (beforeStop + 0.5) * clockDifference + 1 / oversampling;

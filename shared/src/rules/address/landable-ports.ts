@@ -1,8 +1,9 @@
 /** Where a landing could go instead. */
 import type { Fix, NetworkEdit } from '../../finding.js';
+import { dueTermination } from '../../limits/due-terminator.js';
 import { type Bus, type Landing, type Port, rs485Kinds, type Store } from '../../network.js';
 import { servingPorts, takesRate } from '../../ports.js';
-import { dueTermination, partsText } from '../ends/terminators.js';
+import { partsText } from '../ends/terminators.js';
 import { freeAddress } from './addresses.js';
 
 /** Ports of the landing's node that are meant for the bus and that no bus of the store is landed on. */

@@ -1,10 +1,11 @@
 /** An end of the bus without a terminator. */
+
+import { dueTermination } from '../../limits/due-terminator.js';
 import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
 import {
   canUnterminate,
-  dueTermination,
   hasSwitch,
   isBare,
   moveFix,

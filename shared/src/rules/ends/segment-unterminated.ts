@@ -1,9 +1,10 @@
 /** A free-topology segment without its terminator. */
 import type { BusStudy } from '../../figures/study.js';
+import { dueTermination } from '../../limits/due-terminator.js';
 import { segmentForm, segmentStub } from '../../limits/free-topology.js';
 import { segmentExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
-import { dueTermination, isBare, partsText, terminateEdit, terminateTitle } from './terminators.js';
+import { isBare, partsText, terminateEdit, terminateTitle } from './terminators.js';
 
 export const segmentUnterminated: BusRule = {
   id: 'segment-unterminated',

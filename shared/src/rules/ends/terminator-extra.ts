@@ -2,6 +2,7 @@
 
 import type { Fix } from '../../finding.js';
 import { listed } from '../../known.js';
+import { isSegmentTerminator } from '../../limits/due-terminator.js';
 import { segmentForm, segmentTerminators } from '../../limits/free-topology.js';
 import type { Bus, Landing } from '../../network.js';
 import type { BusRule, Report } from '../rule.js';
@@ -9,7 +10,6 @@ import { exampleOf } from '../shape/example.js';
 import { isSwitchConflict } from './terminator-switch-conflict.js';
 import {
   canUnterminate,
-  isSegmentTerminator,
   keepOnlyFix,
   partsText,
   severityBySource,

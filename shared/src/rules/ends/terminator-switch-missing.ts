@@ -1,15 +1,10 @@
 /** `terminate switch` at a device that has no such switch. */
+
+import { dueTermination } from '../../limits/due-terminator.js';
 import { segmentForm } from '../../limits/free-topology.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
-import {
-  dueTermination,
-  partsText,
-  terminatedKinds,
-  terminateEdit,
-  terminateTitle,
-  unterminateEdit,
-} from './terminators.js';
+import { partsText, terminatedKinds, terminateEdit, terminateTitle, unterminateEdit } from './terminators.js';
 
 export const terminatorSwitchMissing: BusRule = {
   id: 'terminator-switch-missing',

@@ -1,39 +1,20 @@
 /** A terminator that does not fit the cable. */
 import type { BusStudy } from '../../figures/study.js';
-import { canTerminators } from '../../limits/can.js';
-import { segmentForm } from '../../limits/free-topology.js';
-import { limitedLength } from '../../limits/length.js';
-import { terminatorShare } from '../../limits/terminator.js';
-import type { Bus, Landing } from '../../network.js';
-import { formatNumber, formatOhms, type Ohms, ohms } from '../../quantity.js';
-import type { BusRule, Report } from '../rule.js';
-import { exampleOf } from '../shape/example.js';
 import {
+  dueResistance,
   dueTermination,
   impedanceAt,
   isSegmentTerminator,
-  partsText,
-  resistorFix,
-  terminatedKinds,
-  terminationText,
-  terminatorFits,
-} from './terminators.js';
-
-/** What is workable at a landing. */
-interface Band {
-  readonly low: Ohms;
-  readonly high: Ohms;
-  readonly due: Ohms;
-}
-
-function bandAt(study: BusStudy, landing: Landing): Band {
-  const due = dueTermination(study.bus, landing).resistance;
-  if (study.bus.kind === 'can') {
-    const { low, high, highWhenLong, longBeyond } = canTerminators;
-    return { low, high: longBeyond < limitedLength(study) ? highWhenLong : high, due };
-  }
-  return { low: ohms(due * (1 - terminatorShare.value)), high: ohms(due * (1 + terminatorShare.value)), due };
-}
+  isWorkable,
+  terminatorBand,
+} from '../../limits/due-terminator.js';
+import { segmentForm } from '../../limits/free-topology.js';
+import { limitedLength } from '../../limits/length.js';
+import type { Bus, Landing } from '../../network.js';
+import { formatNumber, formatOhms, type Ohms } from '../../quantity.js';
+import type { BusRule, Report } from '../rule.js';
+import { exampleOf } from '../shape/example.js';
+import { partsText, resistorFix, terminatedKinds, terminationText } from './terminators.js';
 
 /** Why just this resistance is due, as a clause. */
 function becauseOf(bus: Bus, landing: Landing, due: Ohms): string {
@@ -42,9 +23,6 @@ function becauseOf(bus: Bus, landing: Landing, due: Ohms): string {
     ? `${formatOhms(due)} are usual`
     : `its cable has an impedance of ${formatOhms(due)}`;
 }
-
-const fits = ({ bus }: BusStudy, landing: Landing, { low, high }: Band, resistance: Ohms): boolean =>
-  bus.kind === 'can' ? low <= resistance && resistance <= high : terminatorFits(bus, landing, resistance);
 
 export const terminatorValue: BusRule = {
   id: 'terminator-value',
@@ -59,9 +37,8 @@ export const terminatorValue: BusRule = {
       for (const index of shape.ends ?? []) {
         const landing = bus.landings[index]!;
         const [termination] = landing.terminations;
-        const band = bandAt(study, landing);
         if (!termination || landing.terminations.length > 1) continue;
-        const { due } = band;
+        const due = dueResistance(bus, landing);
         // Nobody drives a recessive bit: the terminators bring the pair back to it, which a capacitor would not let them.
         if (bus.kind === 'can' && termination.capacitance !== undefined) {
           report({
@@ -72,7 +49,8 @@ export const terminatorValue: BusRule = {
           });
           continue;
         }
-        if (fits(study, landing, band, termination.resistance)) continue;
+        const band = terminatorBand(bus, landing, limitedLength(study));
+        if (isWorkable(bus, termination.resistance, band)) continue;
         const reflected = formatNumber(
           (100 * Math.abs(termination.resistance - due)) / (termination.resistance + due),
           0,
@@ -82,7 +60,7 @@ export const terminatorValue: BusRule = {
           place: termination.place ?? landing.place,
           at: landing.name,
           fixes: () =>
-            termination.means === 'fixed' || !fits(study, landing, band, due) ? [] : [resistorFix(bus, landing)],
+            termination.means === 'fixed' || !isWorkable(bus, due, band) ? [] : [resistorFix(bus, landing)],
         });
       }
   },

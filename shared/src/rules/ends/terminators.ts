@@ -1,14 +1,8 @@
-/** What the rules about ends share: which terminator is due at a landing, and the edits that bring it there. */
+/** What the rules about ends share: where a terminator is due, the edits that bring it there, and words for it. */
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix, NetworkEdit, Severity } from '../../finding.js';
-import { canTerminators } from '../../limits/can.js';
-import {
-  type SegmentForm,
-  segmentForm,
-  segmentTerminators,
-  segmentTerminatorTolerance,
-} from '../../limits/free-topology.js';
-import { modbusTerminator, terminatorShare, usualTerminator } from '../../limits/terminator.js';
+import { dueTermination, isSegmentTerminator } from '../../limits/due-terminator.js';
+import { type SegmentForm, segmentForm } from '../../limits/free-topology.js';
 import {
   type Bus,
   type BusKind,
@@ -17,7 +11,7 @@ import {
   rs485Kinds,
   type Termination,
 } from '../../network.js';
-import { formatFarads, formatOhms, type Ohms } from '../../quantity.js';
+import { formatFarads, formatOhms } from '../../quantity.js';
 
 /** The kinds whose pair is terminated at its two ends; on free topology, where it is meant to be such a bus. */
 export const terminatedKinds: readonly BusKind[] = [...rs485Kinds, 'can', 'free-topology'];
@@ -34,38 +28,6 @@ export function terminatedEnds(study: BusStudy): readonly [LandingIndex, Landing
  */
 export const severityBySource = ({ kind }: Bus): Severity =>
   kind === 'modbus-rtu' || kind === 'free-topology' ? 'error' : 'warning';
-
-/** Impedance of the cable that arrives at a landing; undefined when there is none, or its maker does not say. */
-export function impedanceAt(bus: Bus, landing: Landing): Ohms | undefined {
-  const [run] = landing.runs;
-  return (run === undefined ? bus.cable : bus.runs[run]?.cable)?.impedance;
-}
-
-/**
- * The terminator that is due at a landing: what its cable asks for, within what CAN accepts; on free topology the
- * resistor and capacitors of the segment's form.
- */
-export function dueTermination(bus: Bus, landing: Landing, form: SegmentForm = 'bus'): Termination {
-  if (bus.kind === 'free-topology') return segmentTerminators[form];
-  const impedance = impedanceAt(bus, landing);
-  if (bus.kind === 'can') {
-    const { low, high, nominal } = canTerminators;
-    const fits = impedance !== undefined && low <= impedance && impedance <= high;
-    return { resistance: fits ? impedance : nominal };
-  }
-  return { resistance: impedance ?? usualTerminator };
-}
-
-/** The resistor of what is due. */
-export const dueResistance = (bus: Bus, landing: Landing): Ohms => dueTermination(bus, landing).resistance;
-
-/** Whether a terminator is near enough to what the cable asks for. */
-export const terminatorFits = (bus: Bus, landing: Landing, resistance: Ohms): boolean =>
-  fitsImpedance(bus, resistance, dueResistance(bus, landing));
-
-export const fitsImpedance = ({ kind }: Bus, resistance: Ohms, due: Ohms): boolean =>
-  (kind === 'modbus-rtu' && resistance === modbusTerminator) ||
-  Math.abs(resistance - due) <= terminatorShare.value * due * (1 + Number.EPSILON);
 
 /** Whether nothing terminates a landing; undefined where its device is not known well enough to say so. */
 export function isBare(landing: Landing): boolean | undefined {
@@ -84,11 +46,6 @@ export function hasSwitch(bus: Bus, landing: Landing, form?: SegmentForm): boole
   if (own?.mode !== 'switch') return false;
   return bus.kind !== 'free-topology' || isSegmentTerminator(own, dueTermination(bus, landing, form));
 }
-
-/** Whether a terminator is the one of a segment's form: its resistor, and capacitors that block direct current. */
-export const isSegmentTerminator = (termination: Termination, due: Termination): boolean =>
-  termination.capacitance !== undefined &&
-  Math.abs(termination.resistance - due.resistance) <= segmentTerminatorTolerance * due.resistance;
 
 /** By the device's own switch where it has one, else by a resistor that fits the cable. */
 export function terminateEdit(bus: Bus, landing: Landing, form?: SegmentForm): NetworkEdit {

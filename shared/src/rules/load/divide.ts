@@ -1,11 +1,11 @@
 /** A bus that one line cannot hold, divided in two at a repeater of the catalogue. */
 import type { BusStudy } from '../../figures/study.js';
 import type { CourseStep, DividedStep, Fix, NewPort } from '../../finding.js';
+import { fitsImpedance } from '../../limits/due-terminator.js';
 import { usualTerminator } from '../../limits/terminator.js';
 import type { Bus, Device, Port, Run, Store } from '../../network.js';
 import { servingPorts, takesRate } from '../../ports.js';
 import { type Metres, metres, metresPerFoot } from '../../quantity.js';
-import { fitsImpedance } from '../ends/terminators.js';
 import { isShielded } from '../pair/cables.js';
 import { canRewire, courseOf, shortestChain } from '../shape/straighten.js';
 import { newBias } from './bias-choice.js';

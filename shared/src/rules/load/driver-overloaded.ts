@@ -1,12 +1,12 @@
 import { type BusStudy, createStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import { isUnknown, listed } from '../../known.js';
+import { dueResistance, fitsImpedance } from '../../limits/due-terminator.js';
 import { leastDriverLoad } from '../../limits/level.js';
 import { biasLimit, unitLoadLimit } from '../../limits/load.js';
 import { usualTerminator } from '../../limits/terminator.js';
 import type { Bus, Landing } from '../../network.js';
 import { formatOhms } from '../../quantity.js';
-import { dueResistance, terminatorFits } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { changeableBias, changedBias, idles, overload } from './bias-choice.js';
 import { loadExample } from './example.js';
@@ -84,7 +84,10 @@ function terminatorFixes(study: BusStudy): Fix[] {
   const larger = (landing: Landing) => {
     const [first] = landing.terminations;
     const due = Math.max(dueResistance(bus, landing), usualTerminator) as typeof usualTerminator;
-    return first && first.means !== 'fixed' && first.resistance < due && terminatorFits(bus, landing, due)
+    return first &&
+      first.means !== 'fixed' &&
+      first.resistance < due &&
+      fitsImpedance(bus, due, dueResistance(bus, landing))
       ? due
       : undefined;
   };

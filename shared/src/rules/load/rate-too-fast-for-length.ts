@@ -1,16 +1,12 @@
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import { isUnknown } from '../../known.js';
-import { canRates } from '../../limits/can.js';
-import { lengthLimit, lengthTimesRate, limitedLength, slowRate } from '../../limits/length.js';
+import { lengthForRate, lengthLimit, limitedLength } from '../../limits/length.js';
+import { slowerRates } from '../../limits/rates.js';
 import { propagation, samplePointOf } from '../../physics/can.js';
-import { takesRate } from '../../ports.js';
-import { type BitsPerSecond, bitsPerSecond, formatRate, metres } from '../../quantity.js';
+import { type BitsPerSecond, formatRate, metres } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { loadExample } from './example.js';
-
-/** Rates that serial devices offer, fastest first. */
-const usualRates = [115_200, 76_800, 57_600, 38_400, 19_200, 9600];
 
 /** Length times rate, above the rate where copper resistance is what limits. */
 export const rateTooFastForLength: BusRule = {
@@ -23,27 +19,19 @@ export const rateTooFastForLength: BusRule = {
       checkCan(study, report);
       return;
     }
-    const { rate } = study.bus;
+    const { rate, kind, name } = study.bus;
+    const limit = rate && lengthForRate(kind, rate.value);
+    // A bus that is too long at any rate is told as that.
     const longest = lengthLimit(study)?.value ?? Number.POSITIVE_INFINITY;
-    if (!rate || rate.value <= slowRate || longest < study.length || study.length * rate.value <= lengthTimesRate.value)
-      return;
-    const allowed = metres(lengthTimesRate.value / rate.value);
-    const slower = usualRates.find(
-      (usual) => usual < rate.value && (usual <= slowRate || study.length * usual <= lengthTimesRate.value),
-    );
+    if (!limit || longest < study.length || study.length <= limit.value) return;
     report({
-      message: `bus ${study.bus.name} runs ${study.lengthText(study.length)} at ${formatRate(rate.value)}; guidance gives ${study.lengthText(allowed)} at this rate; slow it down or shorten it`,
+      message: `bus ${name} runs ${study.lengthText(study.length)} at ${formatRate(rate.value)}; guidance gives ${study.lengthText(metres(limit.value))} at this rate; slow it down or shorten it`,
       place: rate.place,
       fixes: () =>
-        slower === undefined
-          ? []
-          : [
-              {
-                title: `Run at ${formatRate(bitsPerSecond(slower))}`,
-                safe: false,
-                edits: [{ kind: 'set-rate', bus: study.bus.index, rate: bitsPerSecond(slower) }],
-              },
-            ],
+        slowerFixes(
+          study,
+          (slower) => study.length <= (lengthForRate(kind, slower)?.value ?? Number.POSITIVE_INFINITY),
+        ),
     });
   },
   explanation: {
@@ -81,12 +69,9 @@ export function answersAt(study: BusStudy, rate: BitsPerSecond): boolean {
   return isUnknown(found) || !found || found.time <= samplePointOf(study.bus) / rate;
 }
 
-/** The fastest rate of the guides that will do and that every device can be set to. */
-export function slowerFixes(study: BusStudy, willDo: (rate: BitsPerSecond) => boolean): Fix[] {
-  const { bus } = study;
-  const present = bus.rate?.value ?? Number.POSITIVE_INFINITY;
-  const offered = (rate: BitsPerSecond) => bus.landings.every(({ port }) => !port || takesRate(port, rate));
-  const slower = canRates.map(bitsPerSecond).find((rate) => rate < present && willDo(rate) && offered(rate));
+/** The fastest of the slower usual rates that will do and that every device can be set to. */
+export function slowerFixes({ bus }: BusStudy, willDo: (rate: BitsPerSecond) => boolean): Fix[] {
+  const slower = slowerRates(bus).find(willDo);
   if (slower === undefined) return [];
   return [
     {
