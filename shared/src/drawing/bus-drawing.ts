@@ -2,6 +2,7 @@
 import type { BusStudy } from '../figures/study.js';
 import type { Bus, LandingIndex, Run } from '../network.js';
 import { metres, metresPerFoot } from '../quantity.js';
+import { drawJoints, type JointSpot, jointsOf } from './joints.js';
 import { type BusMarks, signs, signsWidth } from './marks.js';
 import { cardsPerRow, evenly, type Page, type Placing, toScale } from './rows.js';
 import type { Part, Shape } from './scene.js';
@@ -29,6 +30,8 @@ export interface BusContext {
   readonly scale: boolean;
   /** Letters of the landings that are drawn more than once. */
   readonly letters: ReadonlyMap<LandingIndex, string>;
+  /** The lanes of those that lines join. */
+  readonly joints: ReadonlyMap<LandingIndex, number>;
   /** The key of the bus's own part. */
   readonly group: string;
   /** A key that no other part of the drawing has. */
@@ -73,6 +76,7 @@ export function drawBus(
     edges,
     scale: scaled !== undefined,
     letters: lettersOf(strands),
+    joints: jointsOf(strands),
     group,
     keyOf,
   };
@@ -81,11 +85,14 @@ export function drawBus(
   const heading = drawHeading(context, facts, top, scaled?.pixelsPerMetre);
   const parts: Part[] = [heading.part];
   let bottom = heading.bottom;
+  const spots: JointSpot[] = [];
   for (const strand of strands) {
     const drawn = drawStrand(context, strand, place(strand), bottom + 10);
     parts.push(...drawn.parts);
+    spots.push(...drawn.spots);
     bottom = drawn.bottom;
   }
+  parts.push(...drawJoints(context, spots));
   for (const run of bus.runs) {
     if (!run.spare) continue;
     parts.push(drawSpare(context, run, bottom + 18));

@@ -6,7 +6,7 @@ import type { Finding } from '../finding.js';
 import { illegible } from '../testing/legible.js';
 import { type BuiltBus, busOf, headDevice, testCable } from '../testing/network.js';
 import { drawStore } from './drawing.js';
-import type { Scene } from './scene.js';
+import type { Part, Scene } from './scene.js';
 import { printColours } from './style.js';
 import { sceneSvg } from './svg.js';
 
@@ -165,6 +165,33 @@ describe('a drawing', () => {
       findings.map(({ message }) => `${told.split(',')[0]}: ${message}`),
     );
     expect(marked).toEqual(['run from head to a: warning here', 'a: error here']);
+  });
+
+  it('joins by lines where a landing is drawn again: the arms of a star, the end of a ring', () => {
+    const jointsOf = ({ parts }: Scene) => parts.filter(({ kind }) => kind === 'joint');
+    const star = busOf('modbus-rtu').from('head', { device: headDevice }).to('a', 10).from('head').to('b', 10);
+    star.from('head').to('c', 10);
+    const [joint, ...more] = jointsOf(drawn(star.built()));
+    expect(more).toEqual([]);
+    expect(joint?.name).toMatch(/^joint: all 3 places where head\b/);
+    const circles = (scene: Scene, look: string) =>
+      scene.parts.flatMap(({ shapes }) =>
+        shapes.flatMap((one) => (one.shape === 'circle' && one.look === look ? [one] : [])),
+      );
+    const ends = (part: Part | undefined) =>
+      part!.shapes
+        .flatMap((one) => (one.shape === 'path' ? one.d.split('M').slice(1) : []))
+        .map((way) => {
+          const numbers = [...way.matchAll(/[HV](-?[\d.]+)/g)].map(([, number]) => Number(number));
+          return numbers.slice(-2).reverse();
+        });
+    // Each arm begins at an open circle, and there a line arrives.
+    const open = circles(drawn(star.built()), 'ring-dot').map(({ x, y, r }) => [x - r - 0.5, y]);
+    expect(open).toHaveLength(2);
+    expect(ends(joint)).toEqual(open);
+    const ring = busOf('modbus-rtu').from('head', { device: headDevice }).to('a', 10).to('b', 10).to('head', 10);
+    expect(jointsOf(drawn(ring.built()))).toHaveLength(1);
+    expect(jointsOf(drawn(busOf('modbus-rtu').from('head').to('a', 10).tap('b', 2).built()))).toEqual([]);
   });
 
   it('tells what is waived from what is open, and counts each for itself', () => {

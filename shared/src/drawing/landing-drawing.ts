@@ -164,7 +164,7 @@ function earthsOf({ study, marks, group, keyOf }: BusContext, landing: Landing, 
       covers: [place],
       shapes: [
         ...earthSymbol(left, y + shieldReach, earth.through !== undefined),
-        ...signs(findings, left - 10 - signsWidth(findings), y + 18),
+        ...signs(findings, left - 10 - signsWidth(findings), y + 21),
       ],
     };
   });

@@ -26,13 +26,17 @@ const lineHeight = 12;
 const signHeight = 18;
 
 export function runLabelOf(context: BusContext, run: Run, from: PlacedStop, to: PlacedStop): RunLabel {
-  const { study, marks, page, edges, scale } = context;
+  const { study, marks, page, edges, scale, joints } = context;
   const signs = marks.runs.get(run.index) ?? [];
   const start = from.row === to.row ? from.x : edges.left + 8;
   const room = to.x - start - 14;
   const lines = runLabel(study, run);
   const widest = lines.reduce((most, line) => Math.max(most, textWidth(line, size)), signsWidth(signs));
-  if (scale && room < widest) return inGap(lines, to.card - page.pitch / 2, page.pitch - 40, signs);
+  if (scale && room < widest) {
+    const gap = to.card - page.pitch / 2;
+    const isJointed = to.stop.landing !== undefined && joints.has(to.stop.landing);
+    return isJointed ? besideJoint(lines, gap, page.pitch / 2 - 24, signs) : inGap(lines, gap, page.pitch - 40, signs);
+  }
   const shown = lines.flatMap((line, index) => fitted(line, room, size, index === 0 ? 1 : 2).lines);
   const x = (start + to.x) / 2;
   const height = shown.length * lineHeight + (signs.length ? signHeight : 0);
@@ -51,6 +55,12 @@ export function runLabelOf(context: BusContext, run: Run, from: PlacedStop, to: 
         }),
       ),
   };
+}
+
+/** Between a joint, which goes down through the gap, and the lead of the card. */
+function besideJoint(lines: readonly string[], gap: number, room: number, signs: readonly Finding[]): RunLabel {
+  const middle = gap + 10 + room / 2;
+  return inGap(lines, middle, room, signs);
 }
 
 /** Above the gap to the left of a card there is room for one line; its title has the rest. */

@@ -33,7 +33,7 @@ export interface TextShape {
   readonly text: string;
 }
 
-export type PartKind = 'store' | 'network' | 'bus' | 'landing' | 'again' | 'run' | 'spare' | 'earth' | 'bias';
+export type PartKind = 'store' | 'network' | 'bus' | 'landing' | 'again' | 'joint' | 'run' | 'spare' | 'earth' | 'bias';
 
 export interface Part {
   readonly key: string;

@@ -3,6 +3,7 @@
 import type { Landing } from '../network.js';
 import type { BusContext, Drawn } from './bus-drawing.js';
 import { againCard, type Card, landingCard, nowhereCard } from './card.js';
+import { type JointSpot, jointLead, lanesHeight } from './joints.js';
 import { drawHanging, drawStop, hangingNotes, tapRail } from './landing-drawing.js';
 import { signs } from './marks.js';
 import type { PlacedStop } from './rows.js';
@@ -38,10 +39,17 @@ export interface RowHeights {
   readonly labels: number;
   readonly line: number;
   readonly cards: number;
+  /** The first lane for joints below the cards. */
+  readonly lanes: number;
   readonly bottom: number;
 }
 
-export function drawStrand(context: BusContext, strand: Strand, placed: readonly PlacedStop[], top: number): Drawn {
+export function drawStrand(
+  context: BusContext,
+  strand: Strand,
+  placed: readonly PlacedStop[],
+  top: number,
+): Drawn & { readonly spots: readonly JointSpot[] } {
   const drafts = draftsOf(context, strand, placed);
   const caption = strand.island ? 16 : 0;
   const rows = heightsOf(context, drafts, top + caption);
@@ -51,6 +59,7 @@ export function drawStrand(context: BusContext, strand: Strand, placed: readonly
     ...context.edges,
   };
   const parts: Part[] = [];
+  const spots: JointSpot[] = [];
   for (const [position, draft] of drafts.entries()) {
     const row = rows[draft.row];
     if (!row) continue;
@@ -60,8 +69,11 @@ export function drawStrand(context: BusContext, strand: Strand, placed: readonly
     const shapes = caption && position === 0 ? [...captionOf(context, top), ...stop[0].shapes] : stop[0].shapes;
     parts.push({ ...stop[0], shapes }, ...stop.slice(1));
     parts.push(...drawHanging(context, draft, row));
+    const { landing, again } = draft.stop;
+    if (landing === undefined || !context.joints.has(landing)) continue;
+    spots.push({ landing, again, begins: again && position === 0, x: draft.x, card: draft.card, ...row });
   }
-  return { parts, bottom: rows.at(-1)?.bottom ?? top };
+  return { parts, spots, bottom: rows.at(-1)?.bottom ?? top };
 }
 
 const captionOf = ({ page, study }: BusContext, top: number): Shape[] => [
@@ -96,7 +108,7 @@ function cardOf(context: BusContext, one: Stop | Hanging, width: number): Card {
   return landingCard(study, landing, marks.landings.get(one.landing), letter, width, notes);
 }
 
-function heightsOf({ scale }: BusContext, drafts: readonly Draft[], top: number): RowHeights[] {
+function heightsOf({ scale, joints }: BusContext, drafts: readonly Draft[], top: number): RowHeights[] {
   const rows: RowHeights[] = [];
   let y = top;
   const count = (drafts.at(-1)?.row ?? -1) + 1;
@@ -111,9 +123,11 @@ function heightsOf({ scale }: BusContext, drafts: readonly Draft[], top: number)
     const sides = hanging + (cards ? 20 + (scale ? Math.min(turns, 1) * 20 : turns * tapRail) : 0);
     const labels = sides + most((draft) => draft.sides.height);
     const line = labels + 14 + most(labelHeight);
-    const below = line + (scale ? 64 : 34);
-    const bottom = below + most(({ drawn }) => drawn.height);
-    rows.push({ hanging, sides, labels, line, cards: below, bottom });
+    const isJointed = own.some(({ stop }) => stop.landing !== undefined && joints.has(stop.landing));
+    const below = line + (scale ? 64 : 34) + (isJointed ? jointLead : 0);
+    const cardsEnd = below + most(({ drawn }) => drawn.height);
+    const bottom = cardsEnd + (isJointed ? lanesHeight(joints) : 0);
+    rows.push({ hanging, sides, labels, line, cards: below, lanes: cardsEnd + 7, bottom });
     y = bottom + 26;
   }
   return rows;

@@ -30,7 +30,8 @@ export function busFacts(study: BusStudy): string[] {
     endsText(study),
   ];
   if (!isUnknown(study.unitLoads) && 0 < study.unitLoads) {
-    facts.push(`${formatNumber(study.unitLoads, 2)} unit loads`);
+    const loads = formatNumber(study.unitLoads, 2);
+    facts.push(`${loads} ${loads === '1' ? 'unit load' : 'unit loads'}`);
   }
   const { colours } = bus;
   const roles = [

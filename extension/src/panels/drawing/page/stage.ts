@@ -18,6 +18,7 @@ const spoken: Readonly<Record<PagePart['kind'], string>> = {
   bus: 'bus',
   landing: 'landing',
   again: 'landing drawn elsewhere',
+  joint: 'joint',
   run: 'run',
   spare: 'spare run',
   earth: 'earth',
@@ -183,8 +184,11 @@ export class Stage {
   #frameOf(key: string | undefined, look: string): SVGElement[] {
     const group = this.elementOf(key);
     if (!group) return [];
-    const line = group.classList.contains('run') ? group.querySelector('path.line') : null;
-    if (line) return [svgElement('path', { class: `${look} along`, d: line.getAttribute('d') ?? '' })];
+    const lines = group.matches('.run, .joint') ? [...group.querySelectorAll('path.line, path.lead')] : [];
+    if (lines.length) {
+      const d = lines.map((line) => line.getAttribute('d') ?? '').join('');
+      return [svgElement('path', { class: `${look} along`, d })];
+    }
     const { x, y, width, height } = group.getBBox();
     const size = { width: String(width + 2 * margin), height: String(height + 2 * margin) };
     return [svgElement('rect', { class: look, x: String(x - margin), y: String(y - margin), rx: '4', ...size })];
