@@ -83,10 +83,28 @@ const slips: readonly ((line: string, other: string) => string)[] = [
   (line) => line.replace(/earthed at \S+/, 'earthed at compressor'),
   (line) => line.replace(/(bias at \S+) [\d.]+ ohm/, '$1 1500 ohm'),
   (line) => line.replace(/\.field\d?/, ''),
+  (line) => line.replace(/\w+$/, ''),
+  (line) => line.replace(/ on \w+/, ''),
+  (line) => line.replace(/: \w+/, ''),
+  (line) => line.replace(/\d+/, '1'),
+  (line) => line.replace(/\d+/, '60'),
+  (line) => line.replace(/ohm/, 'kohm'),
+  (line) => line.replace(/ft/, 'm'),
+  (line) => line.replace(/ft/, ''),
+  (line) => line.replace(/switch/, 'resistor 90 ohm'),
+  (line) => line.replace(/colours.*/, ''),
+  (_, other) => other,
+  (line, other) => `from ${/to (\S+)/.exec(other)?.[1] ?? 'nobody'}\n${line}`,
+  (line, other) => `from ${/to (\S+)/.exec(line)?.[1] ?? 'nobody'}\n${other}`,
+  (line) => `${line}\nbias at head 510 ohm`,
+  (line) => `${line}\nambient 70 degC`,
+  (line) => line.replace(/ft to/, 'ft built 40 ft to'),
+  (line) => line.replace(/ft to/, 'ft beside mains to'),
+  (line) => `${line} switch off`,
 ];
 
 it('any few slips in a store are mended by what is offered, and nothing makes a text that cannot be read', () => {
-  const files = ['small/store.pair', 'full/store.pair'].filter((file) => texts.has(file));
+  const files = stores;
   const slip = fc.record({ slip: fc.constantFrom(...slips), at: fc.nat(200), other: fc.nat(200) });
   fc.assert(
     fc.property(fc.constantFrom(...files), fc.array(slip, { minLength: 1, maxLength: 4 }), (file, made) => {
@@ -121,19 +139,23 @@ it('any few slips in a store are mended by what is offered, and nothing makes a 
           }
           const mended = projectOf(edited);
           mended.add(file);
-          const left = mended
-            .findingsOf(file)
-            .filter(
-              ({ rule, bus, message }) =>
-                rule === 'syntax' || (rule === finding.rule && bus === finding.bus && message === finding.message),
-            );
+          const left = mended.findingsOf(file);
+          const label = `${finding.rule}: ${fix.title}\n${edited.get(file)}`;
           expect(
-            left.map(({ message }) => message),
-            `${finding.rule}: ${fix.title}\n${edited.get(file)}`,
+            left.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
+            label,
           ).toEqual([]);
+          const alike = ({ rule, bus, message }: Finding) =>
+            rule === finding.rule && bus === finding.bus && message === finding.message;
+          // An unknown name is told at its first place only: mended there, it is told at the next.
+          const name = (files.get(file) ?? '').slice(finding.place.start, finding.place.end);
+          const mentions = (all: ReadonlyMap<string, string>) => (all.get(file) ?? '').split(name).length;
+          const isMoved = finding.rule === 'unknown-name' && mentions(edited) < mentions(files);
+          // Who makes the same mistake twice is told twice.
+          if (!isMoved) expect(left.filter(alike).length, label).toBeLessThan(findings.filter(alike).length);
         }
       }
     }),
-    { numRuns: 60 },
+    { numRuns: 150 },
   );
 });
