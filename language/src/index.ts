@@ -14,4 +14,5 @@ export { formatText } from './format/format.js';
 export { readSheet } from './read/read-sheet.js';
 export { keywords } from './read/scanner.js';
 export type { Import } from './workspace/imports.js';
-export { type FileHost, Project, type ProjectCheck } from './workspace/project.js';
+export { type PartCheck, type ProjectCheck, wholeCheck } from './workspace/part-check.js';
+export { type FileHost, Project } from './workspace/project.js';

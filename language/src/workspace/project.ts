@@ -10,15 +10,17 @@ import {
   checkText,
   compareFindings,
   type Finding,
+  type Place,
   ruleIds,
   type Store,
 } from '@fieldpair/shared';
 import { Notes } from '../build/notes.js';
 import { buildCatalogue, type FileCatalogue } from '../build/scope.js';
-import type { NameUse, SourceText, TextReport } from '../build/source.js';
+import type { NameUse, SourceText } from '../build/source.js';
 import { buildStore } from '../build/store.js';
 import type { Import } from './imports.js';
 import { Library } from './library.js';
+import { type DeclaredEntry, type PartCheck, type ProjectCheck, unusedFindings, wholeCheck } from './part-check.js';
 import { StoreUnits, sameNumbers } from './store-units.js';
 import { textReports } from './text-reports.js';
 
@@ -28,14 +30,6 @@ export interface FileHost {
   resolve(from: string, path: string): string;
   /** Its text, or why there is none, as a clause: 'it does not exist'. */
   read(file: string): { readonly text: string } | { readonly problem: string; readonly missing?: boolean };
-}
-
-/** What a check of everything found. */
-export interface ProjectCheck {
-  readonly files: number;
-  readonly stores: number;
-  readonly buses: number;
-  readonly findings: readonly Finding[];
 }
 
 export class Project {
@@ -173,21 +167,27 @@ export class Project {
 
   /** What is wrong anywhere in the files that were added; in imports that were only followed nothing is. */
   check(): ProjectCheck {
+    return wholeCheck([this.checkPart([...this.#members].sort())], this.#settings);
+  }
+
+  /** What is wrong in some of the files, which have the whole of each of their stores, as a part of a check. */
+  checkPart(files: readonly string[]): PartCheck {
     this.digestAll();
-    const members = [...this.#members].sort();
-    const findings: Finding[] = [];
-    let stores = 0;
-    let buses = 0;
-    for (const file of members) findings.push(...this.#textFindings(file));
-    for (const key of new Set(members.flatMap((file) => this.#units.keysOf(file)))) {
-      const unit = this.#units.unit(key);
-      if (!unit?.named) continue;
-      stores++;
-      buses += unit.buses;
-      for (const finding of this.#storeFindings(key)) if (this.#members.has(finding.place.file)) findings.push(finding);
-    }
-    for (const file of members) findings.push(...this.#unusedEntries(file));
-    return { files: members.length, stores, buses, findings: findings.sort(compareFindings) };
+    const part = new Set(files);
+    const keys = [...new Set(files.flatMap((file) => this.#units.keysOf(file)))];
+    const units = keys.flatMap((key) => this.#units.unit(key) ?? []);
+    const named = units.filter((unit) => unit.named);
+    const findings = files.flatMap((file) => this.#textFindings(file));
+    for (const key of keys)
+      for (const finding of this.#storeFindings(key)) if (part.has(finding.place.file)) findings.push(finding);
+    return {
+      files: files.length,
+      stores: named.length,
+      buses: named.reduce((sum, { buses }) => sum + buses, 0),
+      findings,
+      declared: files.flatMap((file) => this.#declaredIn(file)),
+      used: [...new Set(units.flatMap(({ used }) => used))],
+    };
   }
 
   #read(file: string): void {
@@ -243,19 +243,15 @@ export class Project {
   /** Entries of a member's catalogue that no store uses; only known once every member was read. */
   #unusedEntries(file: string): Finding[] {
     if (this.#unread.size || !this.#members.has(file) || !this.#units.any) return [];
+    const unused = this.#declaredIn(file).filter((entry) => !this.#units.isUsed(entry));
+    return unusedFindings(unused, this.#settings);
+  }
+
+  #declaredIn(file: string): DeclaredEntry[] {
     const catalogue = this.#library.entry(file)?.catalogue;
-    const reports: TextReport[] = [];
-    for (const [kind, entries] of [
-      ['cable', catalogue?.cables],
-      ['device', catalogue?.devices],
-    ] as const) {
-      for (const { name, place } of entries?.values() ?? []) {
-        if (this.#units.isUsed(file, `${kind} ${name}`)) continue;
-        const message = `no store that was checked uses ${kind} ${name}; keep it for others, or remove it`;
-        reports.push({ rule: 'unused-entry', message, place, at: name, unnecessary: true });
-      }
-    }
-    return checkText(reports, this.#settings);
+    const entriesOf = (kind: DeclaredEntry['kind'], entries: Iterable<{ name: string; place: Place }> | undefined) =>
+      [...(entries ?? [])].map(({ name, place }) => ({ kind, name, place }));
+    return [...entriesOf('cable', catalogue?.cables.values()), ...entriesOf('device', catalogue?.devices.values())];
   }
 }
 

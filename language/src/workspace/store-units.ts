@@ -5,6 +5,7 @@ import { type Finding, ruleIds } from '@fieldpair/shared';
 import { CatalogueScope } from '../build/scope.js';
 import { type BuiltStore, buildStore, type StorePart } from '../build/store.js';
 import type { Library } from './library.js';
+import type { DeclaredEntry } from './part-check.js';
 
 /** What is known of one store. */
 export interface Unit {
@@ -35,9 +36,9 @@ export class StoreUnits {
     for (const unit of this.#units.values()) unit.findings = undefined;
   }
 
-  /** Whether any store that was looked at uses a catalogue entry of a file, named with its kind: `cable Pair22`. */
-  isUsed(file: string, entry: string): boolean {
-    return 0 < (this.#users.get(usageKey(file, entry)) ?? 0);
+  /** Whether any store that was looked at uses a catalogue entry. */
+  isUsed({ kind, name, place }: DeclaredEntry): boolean {
+    return 0 < (this.#users.get(usageKey(place.file, kind, name)) ?? 0);
   }
 
   /** Whether any store was looked at. */
@@ -126,7 +127,7 @@ export class StoreUnits {
       used: [
         ...new Set(
           parts.flatMap(({ scope }) =>
-            [...scope.used()].map(({ kind, entry }) => usageKey(entry.place.file, `${kind} ${entry.name}`)),
+            [...scope.used()].map(({ kind, entry }) => usageKey(entry.place.file, kind, entry.name)),
           ),
         ),
       ],
@@ -149,7 +150,8 @@ export class StoreUnits {
   }
 }
 
-const usageKey = (file: string, entry: string) => `${file}\n${entry}`;
+/** The key of a catalogue entry among those that are used, by the file that declares it. */
+export const usageKey = (file: string, kind: 'cable' | 'device', name: string) => `${file}\n${kind} ${name}`;
 
 export const sameNumbers = (left: readonly number[], right: readonly number[]) =>
   left.length === right.length && left.every((number, index) => number === right[index]);
