@@ -88,6 +88,8 @@ export interface Landing {
   readonly crossed?: Place;
   readonly shield: ShieldTreatment;
   readonly shieldPlace?: Place;
+  /** The area of the store that its first visit is written under, at the heading that says so. */
+  readonly area?: Sourced<string>;
   /** How the contact lies in its loop; absent where the text does not say. */
   readonly wiring?: ContactWiring;
   /** Runs that meet here; spare runs do not. */
@@ -185,6 +187,8 @@ export interface Bus {
   readonly landings: readonly Landing[];
   readonly runs: readonly Run[];
   readonly pens: readonly Pen[];
+  /** The headings under which its text puts its landings, in the order of the text. */
+  readonly areas: readonly Place[];
   readonly earths: readonly ShieldEarth[];
   readonly biases: readonly BusBias[];
   /** The document by which its lengths are judged (CAN); unsaid for the usual one. */

@@ -9,13 +9,16 @@ import {
   celsius,
   type LengthUnit,
   type Pen,
+  type Place,
   type Run,
   ratio,
+  type Sourced,
   type StoreNode,
 } from '@fieldpair/shared';
 import type { BusDeclaration, BusStatement } from '../generated/reader.js';
 import { added } from '../short-list.js';
-import { type LandingDraft, Landings } from './landings.js';
+import type { LandingDraft } from './landing-draft.js';
+import { Landings } from './landings.js';
 import type { Notes } from './notes.js';
 import { biasOf, terminationOf } from './port.js';
 import { quantityOf, writesFeet } from './quantities.js';
@@ -103,20 +106,28 @@ function buildCourse(
   busCable: Cable | undefined,
   scope: CatalogueScope,
   notes: Notes,
-): Pick<Bus, 'runs' | 'pens' | 'damaged'> {
+): Pick<Bus, 'runs' | 'pens' | 'areas' | 'damaged'> {
   const runs: Run[] = [];
   const pens: Pen[] = [];
+  const areas: Place[] = [];
+  let area: Sourced<string> | undefined;
   let damaged = false;
   let pen: LandingDraft | undefined;
   for (const statement of declaration.statements) {
     if (statement.type === 'From') {
       const place = notes.place(statement);
-      pen = statement.landing && landings.visit(statement.landing, 'from', place);
+      pen = statement.landing && landings.visit(statement.landing, 'from', place, area);
       if (pen) pens.push({ landing: pen.index, place });
       else damaged = true;
+    } else if (statement.type === 'Area') {
+      const place = notes.place(statement);
+      areas.push(place);
+      const name = statement.name?.text ?? '';
+      // An empty name ends an area without beginning another.
+      area = name.trim() === '' ? undefined : { value: name, place };
     } else if (statement.type === 'Run') {
       const place = notes.place(statement);
-      const target = statement.landing && landings.visit(statement.landing, statement.tap ? 'tap' : 'to', place);
+      const target = statement.landing && landings.visit(statement.landing, statement.tap ? 'tap' : 'to', place, area);
       if (statement.landing && !target) damaged = true;
       if (!pen) {
         // Nothing was landed on yet: the text lacks its first `from`.
@@ -143,7 +154,7 @@ function buildCourse(
       }
     }
   }
-  return { runs, pens, damaged };
+  return { runs, pens, areas, damaged };
 }
 
 /** Shield, bias, temperature and colours: what is said of the bus as a whole, once all its landings are known. */

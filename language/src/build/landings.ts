@@ -1,14 +1,8 @@
 /** The landings of one bus while it is built: which mention is which landing, and what is said about each. */
 import {
   type Bus,
-  type ContactWiring,
-  type Landing,
-  type LandingIndex,
-  type LandingTermination,
   type Place,
   type Port,
-  type RunIndex,
-  type ShieldTreatment,
   type Sourced,
   type StoreNode,
   soleServingPort,
@@ -17,39 +11,12 @@ import {
 import type { LandingAddress, LandingReference, Landing as LandingTree, Name } from '../generated/reader.js';
 import { added, none } from '../short-list.js';
 import { unknownPort } from './device.js';
+import { LandingDraft } from './landing-draft.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
 import { repeatedFixes, type Said } from './repeated.js';
 import { didYouMean, nearest, referenceFixes, renameFixes } from './suggest.js';
 import { wiringOf } from './two-wire.js';
-
-type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
-
-/** Has all properties from the start, so that every landing is laid out alike and the rules read them fast. */
-export class LandingDraft implements Writable<Landing> {
-  node?: StoreNode;
-  port?: Port;
-  portPlace?: Place;
-  splice?: string;
-  visits: readonly Visit[] = none;
-  address?: Sourced<number>;
-  otherAddresses: readonly Sourced<number>[] = none;
-  terminations: readonly LandingTermination[] = none;
-  switchRequested?: Place;
-  missingSwitch?: Place;
-  switchedOff?: Place;
-  crossed?: Place;
-  shield: ShieldTreatment = 'through';
-  shieldPlace?: Place;
-  wiring?: ContactWiring;
-  runs: readonly RunIndex[] = none;
-
-  constructor(
-    readonly index: LandingIndex,
-    readonly name: string,
-    readonly place: Place,
-  ) {}
-}
 
 export class Landings {
   readonly all: LandingDraft[] = [];
@@ -71,14 +38,21 @@ export class Landings {
   /**
    * The landing that a statement mentions, made at its first mention; undefined where its name is missing.
    * @param statementPlace the place of the statement.
+   * @param area that the statement is written under
    */
-  visit(tree: LandingTree, statement: Visit['statement'], statementPlace: Place): LandingDraft | undefined {
+  visit(
+    tree: LandingTree,
+    statement: Visit['statement'],
+    statementPlace: Place,
+    area?: Sourced<string>,
+  ): LandingDraft | undefined {
     const notes = this.#notes;
     const reference = tree.splice ?? tree.node;
     if (!reference) return undefined;
     const referencePlace = notes.place({ start: reference.start, end: (tree.port ?? reference).end });
     const draft = tree.splice ? this.#splice(tree.splice, referencePlace) : this.#landing(tree, referencePlace);
     if (!draft) return undefined;
+    if (area && draft.visits === none) draft.area = area;
     draft.visits = added(draft.visits, { place: notes.place(tree), referencePlace, statement, statementPlace });
     for (const property of tree.properties) this.#read(property, draft);
     return draft;

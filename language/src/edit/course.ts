@@ -1,14 +1,20 @@
 /** A bus's course as lines of text: each `from`, run and tap with what the text says of its landing. */
 import type { Bus, DividedStep, Landing, Place } from '@fieldpair/shared';
+import { quote } from '../read/text-value.js';
 import { type Commented, withComments } from './comments.js';
 import { lengthText, referenceOf } from './phrases.js';
 import type { TextChange } from './text-change.js';
 
-/** The statements of a bus that are its course, in the order of the text. */
-export const courseStatements = (bus: Bus): Place[] =>
-  [...bus.pens.map(({ place }) => place), ...bus.runs.map(({ place }) => place)].sort(
-    (left, right) => left.start - right.start,
-  );
+/** The statements of a bus that are its course, in the order of the text: what the pen does, and under which headings. */
+export function courseStatements(bus: Bus): Place[] {
+  const bare = new Set(bareAreas(bus));
+  const places = [...bus.pens.map(({ place }) => place), ...bus.runs.map(({ place }) => place)];
+  return [...places, ...bus.areas.filter((area) => !bare.has(area))].sort((left, right) => left.start - right.start);
+}
+
+/** The headings of areas under which nothing is landed first. */
+export const bareAreas = (bus: Bus): Place[] =>
+  bus.areas.filter(({ start }) => !bus.landings.some(({ area }) => area?.place.start === start));
 
 /** Where the statements of a bus begin: behind its opening brace. */
 export const blockStart = (bus: Bus, text: string): number => {
@@ -18,7 +24,7 @@ export const blockStart = (bus: Bus, text: string): number => {
 
 /**
  * The lines of a course, without indentation. A landing is told with everything that its mentions say of it at its
- * first step, and by its name later; the comments of its statements come with it. `amendments` are changes of what the
+ * first step, and by its name later; the comments of its statements come with it, and it stays in its area. `amendments` are changes of what the
  * mentions say that come with the new course; `repeater` is how a new repeater is landed, where the course leads to one.
  */
 export function courseLines(
@@ -29,6 +35,7 @@ export function courseLines(
 ): string[] {
   const from = blockStart(bus, text);
   const told = new Set<number>();
+  const enter = areaWriter(text, from);
   const lineTo = (step: DividedStep, target: string) =>
     step.step === 'from' ? `from ${target}` : `${runText(bus, step, text)} to ${target}`;
   return course.flatMap((step) => {
@@ -41,8 +48,22 @@ export function courseLines(
     const line = lineTo(step, target);
     if (!isFirst) return [line];
     const statements = landing.visits.map(({ statementPlace }) => withComments(statementPlace, text, from));
-    return withTheirComments(line, statements);
+    return [...enter(landing), ...withTheirComments(line, statements)];
   });
+}
+
+/** Tells of each landing which heading it needs above it, after those that came before; a heading's comments come once. */
+function areaWriter(text: string, from: number): (landing: Landing) => string[] {
+  let current: string | undefined;
+  const written = new Set<number>();
+  return ({ area }) => {
+    if (area?.value === current) return [];
+    current = area?.value;
+    const line = `area ${quote(area?.value ?? '')}`;
+    if (!area || written.has(area.place.start)) return [line];
+    written.add(area.place.start);
+    return withTheirComments(text.slice(area.place.start, area.place.end), [withComments(area.place, text, from)]);
+  };
 }
 
 /** A line below and before the comments of statements. */

@@ -3,7 +3,7 @@ import type { Bus, DivideBus, NewPort, Place, Store } from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
 import { quote } from '../read/text-value.js';
 import { withComments } from './comments.js';
-import { blockStart, courseLines, courseStatements, withTheirComments } from './course.js';
+import { bareAreas, blockStart, courseLines, courseStatements, withTheirComments } from './course.js';
 import { lineOf } from './lines.js';
 import { biasText, referenceOf, resistorText } from './phrases.js';
 import type { TextChange, TextOf } from './text-change.js';
@@ -65,6 +65,7 @@ function remarksOf(store: Store, bus: Bus): Remark[] {
   const remarks: Remark[] = [
     ...bus.earths,
     ...bus.biases.filter(({ place }) => inside(place, bus)),
+    ...bareAreas(bus).map((place) => ({ place })),
     ...(bus.ambient ? [{ place: bus.ambient.place, common: true }] : []),
     ...(bus.colours ? [{ place: bus.colours.place, common: true }] : []),
   ];

@@ -56,6 +56,20 @@ describe('moving a landing', () => {
     30 ft to c : Board address 3 // ${staleLengthRemark}`);
   });
 
+  it('puts it under the heading of where it goes, and says so where one parts it from what hangs at it', () => {
+    const areas = chain.replace('    30 ft', '    area Back\n    30 ft');
+    expect(moved(areas, 'a', 'c')).toBe(`    from head : Board
+    // over the arch
+    20 ft to b : Board address 2 // ${staleLengthRemark}
+    tap 2 ft to probe : Board
+    area Back
+    30 ft to c : Board address 3
+    10 ft to a : Board address 1 // by the door; ${staleLengthRemark}`);
+    expect(moved(chain.replace('    tap', '    area Back\n    tap'), 'b', 'c')).toMatch(
+      /^An area begins between b and/,
+    );
+  });
+
   it('leaves the first landing without a length, and keeps the run that is still the same', () => {
     // The cable between head and a stays the same 10 ft, walked the other way.
     expect(moved(chain, 'head', 'a')).toBe(`    from a : Board address 1 // by the door

@@ -40,6 +40,9 @@ export function moveLanding(bus: Bus, landing: LandingIndex, after: LandingIndex
     return { refused: `${name} is landed at ${moved.visits.length} places of the text, so it has to be moved there.` };
   }
   const tap = bus.runs.find((run) => run.tap && run.to === landing);
+  const apart = bus.areas.find(({ start }) => splitsOff(bus, landing, start));
+  if (apart)
+    return { refused: `An area begins between ${name} and what hangs at it, so it has to be moved in the text.` };
   const strokes = strokesOf(bus, text);
   if (!strokes) return { refused: `A line of bus ${bus.name} holds several statements; give each its own line first.` };
   const target = after === undefined ? strokes[0]?.[0] : ownerOf(bus, strokes, after);
@@ -48,6 +51,14 @@ export function moveLanding(bus: Bus, landing: LandingIndex, after: LandingIndex
   return tap
     ? moveTap(bus, tap, target, after === undefined, text)
     : moveBlock(bus, landing, strokes, target, after === undefined, text);
+}
+
+/** Whether a heading stands between a landing and a run that hangs at it, whose lines would move together. */
+function splitsOff(bus: Bus, landing: LandingIndex, heading: number): boolean {
+  const start = bus.landings[landing]?.visits[0]?.statementPlace.start ?? heading;
+  return bus.runs.some(
+    (run) => run.from === landing && (run.tap || run.spare) && start < heading && heading < run.place.start,
+  );
 }
 
 /** The block that a landing is in, or that it hangs at. */

@@ -47,3 +47,30 @@ it('moves each comment with its landing, and leaves those of other statements', 
   );
   expect(checkText(mended, ['branching', 'syntax', 'end-unterminated', 'terminator-midline'])).toEqual([]);
 });
+
+it('keeps each landing in its area', () => {
+  const star = textOf(`    from head : Head terminate switch
+    // along the glass
+    area "Front" // sales
+    10 ft to a : Board address 1
+    20 ft to b : Board address 2 terminate switch
+    area Back
+    from a
+    30 ft to c : Board address 3
+    area Cellar
+    ambient 30 degC`);
+  const [finding] = checkText(star, ['branching']);
+  const mended = fixText(star, finding!);
+  expect(mended).toBe(
+    textOf(`    // along the glass
+    area "Front" // sales
+    from b : Board address 2 terminate switch
+    20 ft to a : Board address 1
+    area ""
+    10 ft to head : Head
+    area Back
+    40 ft to c : Board address 3 terminate switch
+    area Cellar
+    ambient 30 degC`),
+  );
+});

@@ -4,7 +4,7 @@ import { decimalAt, unquote } from '../read/text-value.js';
 import type { Tokens } from '../read/scanner.js';
 
 /** Token numbers, in the order of the generated tests. */
-export const tokenNumbers: ReadonlyMap<string, number> = new Map(["EOF","FEET_AND_INCHES","FRAMING","NUMBER","HYPHENATED","ID","STRING","'%'","'+'","','","'-'","'.'","'..'","'/'","':'","'above'","'across'","'address'","'ambient'","'at'","'because'","'below'","'beside'","'bias'","'breaks'","'bridged'","'built'","'bus'","'cable'","'capacitance'","'capacitor'","'carries'","'class'","'closed'","'colours'","'common'","'conductor'","'contacts'","'continued'","'cords'","'crossed'","'delay'","'device'","'draws'","'earthed'","'edge'","'expects'","'fixed'","'floating'","'from'","'fuse'","'guide'","'impedance'","'import'","'in'","'indicator'","'limit'","'load'","'mains'","'mark'","'most'","'needed'","'network'","'node'","'normally'","'of'","'off'","'on'","'open'","'pairs'","'polarity'","'port'","'rates'","'reads'","'reserved'","'resistance'","'resistor'","'revision'","'role'","'sample'","'shield'","'source'","'spare'","'speaks'","'splice'","'store'","'supplies'","'switch'","'tap'","'terminals'","'terminate'","'terminator'","'through'","'to'","'twin'","'twisted'","'untwisted'","'velocity'","'waive'","'within'","'{'","'}'"].map((token, index) => [token, index]));
+export const tokenNumbers: ReadonlyMap<string, number> = new Map(["EOF","FEET_AND_INCHES","FRAMING","NUMBER","HYPHENATED","ID","STRING","'%'","'+'","','","'-'","'.'","'..'","'/'","':'","'above'","'across'","'address'","'ambient'","'area'","'at'","'because'","'below'","'beside'","'bias'","'breaks'","'bridged'","'built'","'bus'","'cable'","'capacitance'","'capacitor'","'carries'","'class'","'closed'","'colours'","'common'","'conductor'","'contacts'","'continued'","'cords'","'crossed'","'delay'","'device'","'draws'","'earthed'","'edge'","'expects'","'fixed'","'floating'","'from'","'fuse'","'guide'","'impedance'","'import'","'in'","'indicator'","'limit'","'load'","'mains'","'mark'","'most'","'needed'","'network'","'node'","'normally'","'of'","'off'","'on'","'open'","'pairs'","'polarity'","'port'","'rates'","'reads'","'reserved'","'resistance'","'resistor'","'revision'","'role'","'sample'","'shield'","'source'","'spare'","'speaks'","'splice'","'store'","'supplies'","'switch'","'tap'","'terminals'","'terminate'","'terminator'","'through'","'to'","'twin'","'twisted'","'untwisted'","'velocity'","'waive'","'within'","'{'","'}'"].map((token, index) => [token, index]));
 
 export interface Sheet {
   readonly type: 'Sheet';
@@ -391,7 +391,7 @@ export interface BusDeclaration {
   readonly statements: readonly BusStatement[];
 }
 
-export type BusStatement = From | Run | BusShield | BusBias | Ambient | SamplePoint | Guide | BusColours | Waiver;
+export type BusStatement = From | Run | Area | BusShield | BusBias | Ambient | SamplePoint | Guide | BusColours | Waiver;
 
 export interface From {
   readonly type: 'From';
@@ -408,6 +408,13 @@ export interface Run {
   readonly length: Quantity | undefined;
   readonly options: readonly RunOption[];
   readonly landing: Landing | undefined;
+}
+
+export interface Area {
+  readonly type: 'Area';
+  readonly start: number;
+  readonly end: number;
+  readonly name: Name | undefined;
 }
 
 export type RunOption = OnCable | Built | Cords | Spare | BesideMains | Fuse;
@@ -656,21 +663,21 @@ let position = 0;
 
 /** Which token numbers are in a set. */
 const setOf = (...numbers: readonly number[]) => {
-  const set = new Uint8Array(102);
+  const set = new Uint8Array(103);
   for (const number of numbers) set[number] = 1;
   return set;
 };
-const set1 = setOf(28, 42, 53, 85);
-const set2 = setOf(29, 31, 32, 34, 36, 52, 75, 80, 95, 96, 97);
-const set3 = setOf(55, 59, 71, 77, 78);
-const set4 = setOf(17, 19, 23, 29, 41, 43, 45, 46, 57, 64, 70, 72, 73, 74, 75, 83, 86, 89, 91, 94);
-const set5 = setOf(8, 10, 35, 80);
-const set6 = setOf(27, 62, 63, 98);
-const set7 = setOf(1, 3, 10, 18, 23, 34, 49, 51, 79, 80, 88, 98);
-const set8 = setOf(1, 3, 10, 88);
-const set9 = setOf(22, 26, 39, 50, 67, 82);
-const set10 = setOf(16, 17, 24, 40, 77, 87, 90);
-const set11 = setOf(1, 2, 3, 4, 5, 9, 10, 13, 15, 16, 17, 18, 19, 21, 22, 23, 24, 26, 29, 30, 31, 32, 34, 36, 37, 39, 40, 41, 43, 45, 46, 49, 50, 51, 52, 56, 57, 64, 65, 67, 70, 72, 73, 74, 75, 77, 79, 80, 81, 82, 83, 86, 87, 88, 89, 90, 91, 93, 94, 95, 96, 97, 98, 99, 100, 101);
+const set1 = setOf(29, 43, 54, 86);
+const set2 = setOf(30, 32, 33, 35, 37, 53, 76, 81, 96, 97, 98);
+const set3 = setOf(56, 60, 72, 78, 79);
+const set4 = setOf(17, 20, 24, 30, 42, 44, 46, 47, 58, 65, 71, 73, 74, 75, 76, 84, 87, 90, 92, 95);
+const set5 = setOf(8, 10, 36, 81);
+const set6 = setOf(28, 63, 64, 99);
+const set7 = setOf(1, 3, 10, 18, 19, 24, 35, 50, 52, 80, 81, 89, 99);
+const set8 = setOf(1, 3, 10, 89);
+const set9 = setOf(23, 27, 40, 51, 68, 83);
+const set10 = setOf(16, 17, 25, 41, 78, 88, 91);
+const set11 = setOf(1, 2, 3, 4, 5, 9, 10, 13, 15, 16, 17, 18, 19, 20, 22, 23, 24, 25, 27, 30, 31, 32, 33, 35, 37, 38, 40, 41, 42, 44, 46, 47, 50, 51, 52, 53, 57, 58, 65, 66, 68, 71, 73, 74, 75, 76, 78, 80, 81, 82, 83, 84, 87, 88, 89, 90, 91, 92, 94, 95, 96, 97, 98, 99, 100, 101, 102);
 
 function stop(): never {
   throw notRead;
@@ -729,41 +736,41 @@ function readSheet(): Sheet {
   const start = tokenStarts[position]!;
   let imports: readonly (Import)[] = none;
   let declarations: readonly (Declaration)[] = none;
-  while (set1[tokenKinds[position]!] === 1) { if (tokenKinds[position] === 53 /* 'import' */) { imports = added(imports, readImport()); } else if (tokenKinds[position] === 28 /* 'cable' */ || tokenKinds[position] === 42 /* 'device' */ || tokenKinds[position] === 85 /* 'store' */) { declarations = added(declarations, readDeclaration()); } else { stop(); } }
+  while (set1[tokenKinds[position]!] === 1) { if (tokenKinds[position] === 54 /* 'import' */) { imports = added(imports, readImport()); } else if (tokenKinds[position] === 29 /* 'cable' */ || tokenKinds[position] === 43 /* 'device' */ || tokenKinds[position] === 86 /* 'store' */) { declarations = added(declarations, readDeclaration()); } else { stop(); } }
   return { type: 'Sheet', start, end: endBefore(position), imports, declarations };
 }
 
 function readImport(): Import {
   const start = tokenStarts[position]!;
   let path: Text | undefined;
-  skip(53 /* 'import' */);
+  skip(54 /* 'import' */);
 if (tokenKinds[position] === 6 /* STRING */) { path = readText(); }
   return { type: 'Import', start, end: endBefore(position), path };
 }
 
-function readDeclaration(): Declaration { if (tokenKinds[position] === 28 /* 'cable' */) { return readCableDeclaration(); } else if (tokenKinds[position] === 42 /* 'device' */) { return readDeviceDeclaration(); } else if (tokenKinds[position] === 85 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
+function readDeclaration(): Declaration { if (tokenKinds[position] === 29 /* 'cable' */) { return readCableDeclaration(); } else if (tokenKinds[position] === 43 /* 'device' */) { return readDeviceDeclaration(); } else if (tokenKinds[position] === 86 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
 
 function readCableDeclaration(): CableDeclaration {
   const start = tokenStarts[position]!;
   let name: Name | undefined;
   let label: Text | undefined;
   let properties: readonly (CableProperty)[] = none;
-  skip(28 /* 'cable' */);
+  skip(29 /* 'cable' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(100 /* '{' */);
+skip(101 /* '{' */);
 while (set2[tokenKinds[position]!] === 1) { properties = added(properties, readCableProperty()); }
-skip(101 /* '}' */);
+skip(102 /* '}' */);
   return { type: 'CableDeclaration', start, end: endBefore(position), name, label, properties };
 }
 
-function readCableProperty(): CableProperty { if (tokenKinds[position] === 36 /* 'conductor' */) { return readConductor(); } else if (tokenKinds[position] === 95 /* 'twisted' */ || tokenKinds[position] === 96 /* 'untwisted' */) { return readTwist(); } else if (tokenKinds[position] === 80 /* 'shield' */) { return readCableShield(); } else if (tokenKinds[position] === 32 /* 'class' */) { return readCableClass(); } else if (tokenKinds[position] === 52 /* 'impedance' */) { return readImpedance(); } else if (tokenKinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 97 /* 'velocity' */) { return readVelocity(); } else if (tokenKinds[position] === 75 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 34 /* 'colours' */) { return readCableColours(); } else if (tokenKinds[position] === 31 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
+function readCableProperty(): CableProperty { if (tokenKinds[position] === 37 /* 'conductor' */) { return readConductor(); } else if (tokenKinds[position] === 96 /* 'twisted' */ || tokenKinds[position] === 97 /* 'untwisted' */) { return readTwist(); } else if (tokenKinds[position] === 81 /* 'shield' */) { return readCableShield(); } else if (tokenKinds[position] === 33 /* 'class' */) { return readCableClass(); } else if (tokenKinds[position] === 53 /* 'impedance' */) { return readImpedance(); } else if (tokenKinds[position] === 30 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 98 /* 'velocity' */) { return readVelocity(); } else if (tokenKinds[position] === 76 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 35 /* 'colours' */) { return readCableColours(); } else if (tokenKinds[position] === 32 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
 
 function readConductor(): Conductor {
   const start = tokenStarts[position]!;
   let size: Quantity | undefined;
   let make: readonly (Word)[] = none;
-  skip(36 /* 'conductor' */);
+  skip(37 /* 'conductor' */);
 size = readQuantity();
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
   return { type: 'Conductor', start, end: endBefore(position), size, make };
@@ -773,16 +780,16 @@ function readTwist(): Twist {
   const start = tokenStarts[position]!;
   let pairs: Integer | undefined;
   let untwisted = false;
-  if (tokenKinds[position] === 95 /* 'twisted' */) { skip(95 /* 'twisted' */);
-skip(69 /* 'pairs' */);
-pairs = readInteger(); } else if (tokenKinds[position] === 96 /* 'untwisted' */) { keyword(96 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
+  if (tokenKinds[position] === 96 /* 'twisted' */) { skip(96 /* 'twisted' */);
+skip(70 /* 'pairs' */);
+pairs = readInteger(); } else if (tokenKinds[position] === 97 /* 'untwisted' */) { keyword(97 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
   return { type: 'Twist', start, end: endBefore(position), pairs, untwisted };
 }
 
 function readCableShield(): CableShield {
   const start = tokenStarts[position]!;
   let make: readonly (Word)[] = none;
-  skip(80 /* 'shield' */);
+  skip(81 /* 'shield' */);
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
   return { type: 'CableShield', start, end: endBefore(position), make };
 }
@@ -790,7 +797,7 @@ while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPH
 function readCableClass(): CableClass {
   const start = tokenStarts[position]!;
   let name: Word | undefined;
-  skip(32 /* 'class' */);
+  skip(33 /* 'class' */);
 name = readWord();
   return { type: 'CableClass', start, end: endBefore(position), name };
 }
@@ -798,7 +805,7 @@ name = readWord();
 function readImpedance(): Impedance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(52 /* 'impedance' */);
+  skip(53 /* 'impedance' */);
 value = readQuantity();
   return { type: 'Impedance', start, end: endBefore(position), value };
 }
@@ -806,7 +813,7 @@ value = readQuantity();
 function readCapacitance(): Capacitance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(29 /* 'capacitance' */);
+  skip(30 /* 'capacitance' */);
 value = readQuantity();
   return { type: 'Capacitance', start, end: endBefore(position), value };
 }
@@ -814,7 +821,7 @@ value = readQuantity();
 function readVelocity(): Velocity {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(97 /* 'velocity' */);
+  skip(98 /* 'velocity' */);
 value = readQuantity();
   return { type: 'Velocity', start, end: endBefore(position), value };
 }
@@ -822,7 +829,7 @@ value = readQuantity();
 function readResistance(): Resistance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(75 /* 'resistance' */);
+  skip(76 /* 'resistance' */);
 value = readQuantity();
   return { type: 'Resistance', start, end: endBefore(position), value };
 }
@@ -830,7 +837,7 @@ value = readQuantity();
 function readCableColours(): CableColours {
   const start = tokenStarts[position]!;
   let colours: readonly (Word)[] = none;
-  skip(34 /* 'colours' */);
+  skip(35 /* 'colours' */);
 colours = added(colours, readWord());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 colours = added(colours, readWord()); }
@@ -840,7 +847,7 @@ colours = added(colours, readWord()); }
 function readCarries(): Carries {
   const start = tokenStarts[position]!;
   let current: Quantity | undefined;
-  skip(31 /* 'carries' */);
+  skip(32 /* 'carries' */);
 current = readQuantity();
   return { type: 'Carries', start, end: endBefore(position), current };
 }
@@ -850,21 +857,21 @@ function readDeviceDeclaration(): DeviceDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let members: readonly (DeviceMember)[] = none;
-  skip(42 /* 'device' */);
+  skip(43 /* 'device' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(100 /* '{' */);
+skip(101 /* '{' */);
 while (set3[tokenKinds[position]!] === 1) { members = added(members, readDeviceMember()); }
-skip(101 /* '}' */);
+skip(102 /* '}' */);
   return { type: 'DeviceDeclaration', start, end: endBefore(position), name, label, members };
 }
 
-function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 78 /* 'role' */) { return readRole(); } else if (tokenKinds[position] === 77 /* 'revision' */) { return readRevisions(); } else if (tokenKinds[position] === 71 /* 'port' */) { return readPortDeclaration(); } else if (tokenKinds[position] === 55 /* 'indicator' */) { return readIndicator(); } else if (tokenKinds[position] === 59 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
+function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 79 /* 'role' */) { return readRole(); } else if (tokenKinds[position] === 78 /* 'revision' */) { return readRevisions(); } else if (tokenKinds[position] === 72 /* 'port' */) { return readPortDeclaration(); } else if (tokenKinds[position] === 56 /* 'indicator' */) { return readIndicator(); } else if (tokenKinds[position] === 60 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
 
 function readRole(): Role {
   const start = tokenStarts[position]!;
   let role: RoleName | undefined;
-  skip(78 /* 'role' */);
+  skip(79 /* 'role' */);
 role = readRoleName();
   return { type: 'Role', start, end: endBefore(position), role };
 }
@@ -872,14 +879,14 @@ role = readRoleName();
 function readRoleName(): RoleName {
   const start = tokenStarts[position]!;
   let text: string | 'node' | undefined;
-  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 63 /* 'node' */) { text = keyword(63 /* 'node' */, 'node'); } else { stop(); }
+  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 64 /* 'node' */) { text = keyword(64 /* 'node' */, 'node'); } else { stop(); }
   return { type: 'RoleName', start, end: endBefore(position), text };
 }
 
 function readRevisions(): Revisions {
   const start = tokenStarts[position]!;
   let names: readonly (Name)[] = none;
-  skip(77 /* 'revision' */);
+  skip(78 /* 'revision' */);
 names = added(names, readName());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 names = added(names, readName()); }
@@ -890,7 +897,7 @@ function readIndicator(): Indicator {
   const start = tokenStarts[position]!;
   let name: Name | undefined;
   let text: Text | undefined;
-  skip(55 /* 'indicator' */);
+  skip(56 /* 'indicator' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { text = readText(); }
   return { type: 'Indicator', start, end: endBefore(position), name, text };
@@ -899,7 +906,7 @@ if (tokenKinds[position] === 6 /* STRING */) { text = readText(); }
 function readMark(): Mark {
   const start = tokenStarts[position]!;
   let text: Text | undefined;
-  skip(59 /* 'mark' */);
+  skip(60 /* 'mark' */);
 text = readText();
   return { type: 'Mark', start, end: endBefore(position), text };
 }
@@ -910,23 +917,23 @@ function readPortDeclaration(): PortDeclaration {
   let label: Text | undefined;
   let kind: Word | undefined;
   let properties: readonly (PortProperty)[] = none;
-  skip(71 /* 'port' */);
+  skip(72 /* 'port' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(14 /* ':' */);
 kind = readWord();
-if (tokenKinds[position] === 100 /* '{' */) { skip(100 /* '{' */);
+if (tokenKinds[position] === 101 /* '{' */) { skip(101 /* '{' */);
 while (set4[tokenKinds[position]!] === 1) { properties = added(properties, readPortProperty()); }
-skip(101 /* '}' */); }
+skip(102 /* '}' */); }
   return { type: 'PortDeclaration', start, end: endBefore(position), name, label, kind, properties };
 }
 
-function readPortProperty(): PortProperty { if (tokenKinds[position] === 89 /* 'terminals' */) { return readTerminals(); } else if (tokenKinds[position] === 83 /* 'speaks' */) { return readSpeaks(); } else if (tokenKinds[position] === 70 /* 'polarity' */) { return readPolarity(); } else if (tokenKinds[position] === 57 /* 'load' */) { return readLoad(); } else if (tokenKinds[position] === 29 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 75 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 91 /* 'terminator' */) { return readPortTerminator(); } else if (tokenKinds[position] === 23 /* 'bias' */) { return readPortBias(); } else if (tokenKinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (tokenKinds[position] === 72 /* 'rates' */) { return readRates(); } else if (tokenKinds[position] === 45 /* 'edge' */) { return readEdge(); } else if (tokenKinds[position] === 41 /* 'delay' */) { return readDelay(); } else if (tokenKinds[position] === 74 /* 'reserved' */) { return readReserved(); } else if (tokenKinds[position] === 94 /* 'twin' */) { return readTwin(); } else if (tokenKinds[position] === 86 /* 'supplies' */) { return readSupplies(); } else if (tokenKinds[position] === 43 /* 'draws' */) { return readDraws(); } else if (tokenKinds[position] === 64 /* 'normally' */) { return readNormally(); } else if (tokenKinds[position] === 46 /* 'expects' */) { return readExpects(); } else if (tokenKinds[position] === 19 /* 'at' */) { return readAtMost(); } else if (tokenKinds[position] === 73 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
+function readPortProperty(): PortProperty { if (tokenKinds[position] === 90 /* 'terminals' */) { return readTerminals(); } else if (tokenKinds[position] === 84 /* 'speaks' */) { return readSpeaks(); } else if (tokenKinds[position] === 71 /* 'polarity' */) { return readPolarity(); } else if (tokenKinds[position] === 58 /* 'load' */) { return readLoad(); } else if (tokenKinds[position] === 30 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 76 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 92 /* 'terminator' */) { return readPortTerminator(); } else if (tokenKinds[position] === 24 /* 'bias' */) { return readPortBias(); } else if (tokenKinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (tokenKinds[position] === 73 /* 'rates' */) { return readRates(); } else if (tokenKinds[position] === 46 /* 'edge' */) { return readEdge(); } else if (tokenKinds[position] === 42 /* 'delay' */) { return readDelay(); } else if (tokenKinds[position] === 75 /* 'reserved' */) { return readReserved(); } else if (tokenKinds[position] === 95 /* 'twin' */) { return readTwin(); } else if (tokenKinds[position] === 87 /* 'supplies' */) { return readSupplies(); } else if (tokenKinds[position] === 44 /* 'draws' */) { return readDraws(); } else if (tokenKinds[position] === 65 /* 'normally' */) { return readNormally(); } else if (tokenKinds[position] === 47 /* 'expects' */) { return readExpects(); } else if (tokenKinds[position] === 20 /* 'at' */) { return readAtMost(); } else if (tokenKinds[position] === 74 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
 
 function readTerminals(): Terminals {
   const start = tokenStarts[position]!;
   let terminals: readonly (Terminal)[] = none;
-  skip(89 /* 'terminals' */);
+  skip(90 /* 'terminals' */);
 do { terminals = added(terminals, readTerminal()); } while (set5[tokenKinds[position]!] === 1);
   return { type: 'Terminals', start, end: endBefore(position), terminals };
 }
@@ -935,7 +942,7 @@ function readTerminal(): Terminal {
   const start = tokenStarts[position]!;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let mark: Text | undefined;
-  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 80 /* 'shield' */) { role = keyword(80 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
+  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 81 /* 'shield' */) { role = keyword(81 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 36 /* 'common' */) { role = keyword(36 /* 'common' */, 'common'); } else { stop(); }
 mark = readText();
   return { type: 'Terminal', start, end: endBefore(position), role, mark };
 }
@@ -943,7 +950,7 @@ mark = readText();
 function readSpeaks(): Speaks {
   const start = tokenStarts[position]!;
   let kinds: readonly (Word)[] = none;
-  skip(83 /* 'speaks' */);
+  skip(84 /* 'speaks' */);
 kinds = added(kinds, readWord());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 kinds = added(kinds, readWord()); }
@@ -953,7 +960,7 @@ kinds = added(kinds, readWord()); }
 function readPolarity(): Polarity {
   const start = tokenStarts[position]!;
   let value: Word | undefined;
-  skip(70 /* 'polarity' */);
+  skip(71 /* 'polarity' */);
 value = readWord();
   return { type: 'Polarity', start, end: endBefore(position), value };
 }
@@ -962,7 +969,7 @@ function readLoad(): Load {
   const start = tokenStarts[position]!;
   let numerator: number | undefined;
   let denominator: number | undefined;
-  skip(57 /* 'load' */);
+  skip(58 /* 'load' */);
 numerator = decimal(3 /* NUMBER */);
 if (tokenKinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 denominator = decimal(3 /* NUMBER */); }
@@ -974,10 +981,10 @@ function readPortTerminator(): PortTerminator {
   let means: 'switch' | 'fixed' | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(91 /* 'terminator' */);
-if (tokenKinds[position] === 87 /* 'switch' */) { means = keyword(87 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
+  skip(92 /* 'terminator' */);
+if (tokenKinds[position] === 88 /* 'switch' */) { means = keyword(88 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 48 /* 'fixed' */) { means = keyword(48 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistance = readQuantity();
-if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
+if (tokenKinds[position] === 31 /* 'capacitor' */) { skip(31 /* 'capacitor' */);
 capacitance = readQuantity(); }
   return { type: 'PortTerminator', start, end: endBefore(position), means, resistance, capacitance };
 }
@@ -987,8 +994,8 @@ function readPortBias(): PortBias {
   let needed = false;
   let means: 'switch' | 'fixed' | undefined;
   let resistors: BiasResistors | undefined;
-  skip(23 /* 'bias' */);
-if (tokenKinds[position] === 61 /* 'needed' */) { keyword(61 /* 'needed' */, 'needed'); needed = true; } else if (tokenKinds[position] === 87 /* 'switch' */ || tokenKinds[position] === 47 /* 'fixed' */) { if (tokenKinds[position] === 87 /* 'switch' */) { means = keyword(87 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 47 /* 'fixed' */) { means = keyword(47 /* 'fixed' */, 'fixed'); } else { stop(); }
+  skip(24 /* 'bias' */);
+if (tokenKinds[position] === 62 /* 'needed' */) { keyword(62 /* 'needed' */, 'needed'); needed = true; } else if (tokenKinds[position] === 88 /* 'switch' */ || tokenKinds[position] === 48 /* 'fixed' */) { if (tokenKinds[position] === 88 /* 'switch' */) { means = keyword(88 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 48 /* 'fixed' */) { means = keyword(48 /* 'fixed' */, 'fixed'); } else { stop(); }
 resistors = readBiasResistors(); } else { stop(); }
   return { type: 'PortBias', start, end: endBefore(position), needed, means, resistors };
 }
@@ -999,12 +1006,12 @@ function readBiasResistors(): BiasResistors {
   let down: Quantity | undefined;
   let supply: Quantity | undefined;
   up = readQuantity();
-if (tokenKinds[position] === 93 /* 'to' */) { skip(93 /* 'to' */);
+if (tokenKinds[position] === 94 /* 'to' */) { skip(94 /* 'to' */);
 skip(8 /* '+' */);
 down = readQuantity();
-skip(93 /* 'to' */);
+skip(94 /* 'to' */);
 skip(10 /* '-' */); }
-if (tokenKinds[position] === 81 /* 'source' */) { skip(81 /* 'source' */);
+if (tokenKinds[position] === 82 /* 'source' */) { skip(82 /* 'source' */);
 supply = readQuantity(); }
   return { type: 'BiasResistors', start, end: endBefore(position), up, down, supply };
 }
@@ -1021,7 +1028,7 @@ means = readWord();
 if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { low = readInteger();
 skip(12 /* '..' */);
 high = readInteger(); }
-if (tokenKinds[position] === 65 /* 'of' */) { skip(65 /* 'of' */);
+if (tokenKinds[position] === 66 /* 'of' */) { skip(66 /* 'of' */);
 positions = readInteger(); }
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { coding = added(coding, readWord()); }
   return { type: 'PortAddress', start, end: endBefore(position), means, low, high, positions, coding };
@@ -1030,7 +1037,7 @@ while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPH
 function readRates(): Rates {
   const start = tokenStarts[position]!;
   let rates: readonly (Quantity)[] = none;
-  skip(72 /* 'rates' */);
+  skip(73 /* 'rates' */);
 rates = added(rates, readQuantity());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 rates = added(rates, readQuantity()); }
@@ -1040,7 +1047,7 @@ rates = added(rates, readQuantity()); }
 function readEdge(): Edge {
   const start = tokenStarts[position]!;
   let time: Quantity | undefined;
-  skip(45 /* 'edge' */);
+  skip(46 /* 'edge' */);
 time = readQuantity();
   return { type: 'Edge', start, end: endBefore(position), time };
 }
@@ -1048,7 +1055,7 @@ time = readQuantity();
 function readDelay(): Delay {
   const start = tokenStarts[position]!;
   let time: Quantity | undefined;
-  skip(41 /* 'delay' */);
+  skip(42 /* 'delay' */);
 time = readQuantity();
   return { type: 'Delay', start, end: endBefore(position), time };
 }
@@ -1057,8 +1064,8 @@ function readReserved(): Reserved {
   const start = tokenStarts[position]!;
   let revisions: readonly (Name)[] = none;
   let reason: Text | undefined;
-  skip(74 /* 'reserved' */);
-if (tokenKinds[position] === 54 /* 'in' */) { skip(54 /* 'in' */);
+  skip(75 /* 'reserved' */);
+if (tokenKinds[position] === 55 /* 'in' */) { skip(55 /* 'in' */);
 revisions = added(revisions, readName());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 revisions = added(revisions, readName()); } }
@@ -1070,8 +1077,8 @@ function readTwin(): Twin {
   const start = tokenStarts[position]!;
   let port: Name | undefined;
   let reason: Text | undefined;
-  skip(94 /* 'twin' */);
-skip(65 /* 'of' */);
+  skip(95 /* 'twin' */);
+skip(66 /* 'of' */);
 port = readName();
 if (tokenKinds[position] === 6 /* STRING */) { reason = readText(); }
   return { type: 'Twin', start, end: endBefore(position), port, reason };
@@ -1084,14 +1091,14 @@ function readSupplies(): Supplies {
   let tolerance: Quantity | undefined;
   let limit: Quantity | undefined;
   let marked: Integer | undefined;
-  skip(86 /* 'supplies' */);
+  skip(87 /* 'supplies' */);
 voltage = readQuantity();
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
-if (tokenKinds[position] === 99 /* 'within' */) { skip(99 /* 'within' */);
+if (tokenKinds[position] === 100 /* 'within' */) { skip(100 /* 'within' */);
 tolerance = readQuantity(); }
-if (tokenKinds[position] === 56 /* 'limit' */) { skip(56 /* 'limit' */);
+if (tokenKinds[position] === 57 /* 'limit' */) { skip(57 /* 'limit' */);
 limit = readQuantity(); }
-if (tokenKinds[position] === 32 /* 'class' */) { skip(32 /* 'class' */);
+if (tokenKinds[position] === 33 /* 'class' */) { skip(33 /* 'class' */);
 marked = readInteger(); }
   return { type: 'Supplies', start, end: endBefore(position), voltage, form, tolerance, limit, marked };
 }
@@ -1102,12 +1109,12 @@ function readDraws(): Draws {
   let form: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  skip(43 /* 'draws' */);
+  skip(44 /* 'draws' */);
 amount = readQuantity();
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
 if (tokenKinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
 low = readQuantity(); }
-if (tokenKinds[position] === 21 /* 'below' */) { skip(21 /* 'below' */);
+if (tokenKinds[position] === 22 /* 'below' */) { skip(22 /* 'below' */);
 high = readQuantity(); }
   return { type: 'Draws', start, end: endBefore(position), amount, form, low, high };
 }
@@ -1115,16 +1122,16 @@ high = readQuantity(); }
 function readNormally(): Normally {
   const start = tokenStarts[position]!;
   let state: 'closed' | 'open' | undefined;
-  skip(64 /* 'normally' */);
-if (tokenKinds[position] === 33 /* 'closed' */) { state = keyword(33 /* 'closed' */, 'closed'); } else if (tokenKinds[position] === 68 /* 'open' */) { state = keyword(68 /* 'open' */, 'open'); } else { stop(); }
+  skip(65 /* 'normally' */);
+if (tokenKinds[position] === 34 /* 'closed' */) { state = keyword(34 /* 'closed' */, 'closed'); } else if (tokenKinds[position] === 69 /* 'open' */) { state = keyword(69 /* 'open' */, 'open'); } else { stop(); }
   return { type: 'Normally', start, end: endBefore(position), state };
 }
 
 function readExpects(): Expects {
   const start = tokenStarts[position]!;
   let resistance: Quantity | undefined;
-  skip(46 /* 'expects' */);
-skip(76 /* 'resistor' */);
+  skip(47 /* 'expects' */);
+skip(77 /* 'resistor' */);
 resistance = readQuantity();
   return { type: 'Expects', start, end: endBefore(position), resistance };
 }
@@ -1134,11 +1141,11 @@ function readAtMost(): AtMost {
   let amount: Quantity | undefined;
   let contacts = false;
   let cable = false;
-  skip(19 /* 'at' */);
-skip(60 /* 'most' */);
+  skip(20 /* 'at' */);
+skip(61 /* 'most' */);
 amount = readQuantity();
-if (tokenKinds[position] === 37 /* 'contacts' */) { keyword(37 /* 'contacts' */, 'contacts'); contacts = true; } else if (tokenKinds[position] === 65 /* 'of' */) { skip(65 /* 'of' */);
-keyword(28 /* 'cable' */, 'cable'); cable = true; } else { stop(); }
+if (tokenKinds[position] === 38 /* 'contacts' */) { keyword(38 /* 'contacts' */, 'contacts'); contacts = true; } else if (tokenKinds[position] === 66 /* 'of' */) { skip(66 /* 'of' */);
+keyword(29 /* 'cable' */, 'cable'); cable = true; } else { stop(); }
   return { type: 'AtMost', start, end: endBefore(position), amount, contacts, cable };
 }
 
@@ -1147,11 +1154,11 @@ function readReads(): Reads {
   let meaning: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  skip(73 /* 'reads' */);
+  skip(74 /* 'reads' */);
 meaning = readWord();
 if (tokenKinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
 low = readQuantity(); }
-if (tokenKinds[position] === 21 /* 'below' */) { skip(21 /* 'below' */);
+if (tokenKinds[position] === 22 /* 'below' */) { skip(22 /* 'below' */);
 high = readQuantity(); }
   return { type: 'Reads', start, end: endBefore(position), meaning, low, high };
 }
@@ -1162,17 +1169,17 @@ function readStoreDeclaration(): StoreDeclaration {
   let continued = false;
   let label: Text | undefined;
   let members: readonly (StoreMember)[] = none;
-  skip(85 /* 'store' */);
+  skip(86 /* 'store' */);
 name = readName();
-if (tokenKinds[position] === 38 /* 'continued' */) { keyword(38 /* 'continued' */, 'continued'); continued = true; }
+if (tokenKinds[position] === 39 /* 'continued' */) { keyword(39 /* 'continued' */, 'continued'); continued = true; }
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(100 /* '{' */);
+skip(101 /* '{' */);
 while (set6[tokenKinds[position]!] === 1) { members = added(members, readStoreMember()); }
-skip(101 /* '}' */);
+skip(102 /* '}' */);
   return { type: 'StoreDeclaration', start, end: endBefore(position), name, continued, label, members };
 }
 
-function readStoreMember(): StoreMember { if (tokenKinds[position] === 63 /* 'node' */) { return readNodeDeclaration(); } else if (tokenKinds[position] === 62 /* 'network' */) { return readNetworkDeclaration(); } else if (tokenKinds[position] === 27 /* 'bus' */) { return readBusDeclaration(); } else if (tokenKinds[position] === 98 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readStoreMember(): StoreMember { if (tokenKinds[position] === 64 /* 'node' */) { return readNodeDeclaration(); } else if (tokenKinds[position] === 63 /* 'network' */) { return readNetworkDeclaration(); } else if (tokenKinds[position] === 28 /* 'bus' */) { return readBusDeclaration(); } else if (tokenKinds[position] === 99 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readNodeDeclaration(): NodeDeclaration {
   const start = tokenStarts[position]!;
@@ -1180,12 +1187,12 @@ function readNodeDeclaration(): NodeDeclaration {
   let label: Text | undefined;
   let device: Name | undefined;
   let revision: Name | undefined;
-  skip(63 /* 'node' */);
+  skip(64 /* 'node' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 if (tokenKinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-if (tokenKinds[position] === 77 /* 'revision' */) { skip(77 /* 'revision' */);
+if (tokenKinds[position] === 78 /* 'revision' */) { skip(78 /* 'revision' */);
 revision = readName(); }
   return { type: 'NodeDeclaration', start, end: endBefore(position), name, label, device, revision };
 }
@@ -1195,14 +1202,14 @@ function readNetworkDeclaration(): NetworkDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let members: readonly (NetworkMember)[] = none;
-  skip(62 /* 'network' */);
+  skip(63 /* 'network' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(100 /* '{' */);
+skip(101 /* '{' */);
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { members = added(members, readNetworkMember());
 while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
 members = added(members, readNetworkMember()); } }
-skip(101 /* '}' */);
+skip(102 /* '}' */);
   return { type: 'NetworkDeclaration', start, end: endBefore(position), name, label, members };
 }
 
@@ -1221,11 +1228,11 @@ function readWaiver(): Waiver {
   let rule: Word | undefined;
   let at: LandingReference | undefined;
   let reason: Text | undefined;
-  skip(98 /* 'waive' */);
+  skip(99 /* 'waive' */);
 rule = readWord();
-if (tokenKinds[position] === 19 /* 'at' */) { skip(19 /* 'at' */);
+if (tokenKinds[position] === 20 /* 'at' */) { skip(20 /* 'at' */);
 at = readLandingReference(); }
-if (tokenKinds[position] === 20 /* 'because' */) { skip(20 /* 'because' */);
+if (tokenKinds[position] === 21 /* 'because' */) { skip(21 /* 'because' */);
 reason = readText(); }
   return { type: 'Waiver', start, end: endBefore(position), rule, at, reason };
 }
@@ -1239,27 +1246,27 @@ function readBusDeclaration(): BusDeclaration {
   let format: Format | undefined;
   let cable: Name | undefined;
   let statements: readonly (BusStatement)[] = none;
-  skip(27 /* 'bus' */);
+  skip(28 /* 'bus' */);
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 skip(14 /* ':' */);
 kind = readWord();
 if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { rate = readQuantity(); }
 if (tokenKinds[position] === 2 /* FRAMING */) { format = readFormat(); }
-if (tokenKinds[position] === 67 /* 'on' */) { skip(67 /* 'on' */);
+if (tokenKinds[position] === 68 /* 'on' */) { skip(68 /* 'on' */);
 cable = readName(); }
-skip(100 /* '{' */);
+skip(101 /* '{' */);
 while (set7[tokenKinds[position]!] === 1) { statements = added(statements, readBusStatement()); }
-skip(101 /* '}' */);
+skip(102 /* '}' */);
   return { type: 'BusDeclaration', start, end: endBefore(position), name, label, kind, rate, format, cable, statements };
 }
 
-function readBusStatement(): BusStatement { if (tokenKinds[position] === 49 /* 'from' */) { return readFrom(); } else if (set8[tokenKinds[position]!] === 1) { return readRun(); } else if (tokenKinds[position] === 80 /* 'shield' */) { return readBusShield(); } else if (tokenKinds[position] === 23 /* 'bias' */) { return readBusBias(); } else if (tokenKinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (tokenKinds[position] === 79 /* 'sample' */) { return readSamplePoint(); } else if (tokenKinds[position] === 51 /* 'guide' */) { return readGuide(); } else if (tokenKinds[position] === 34 /* 'colours' */) { return readBusColours(); } else if (tokenKinds[position] === 98 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
+function readBusStatement(): BusStatement { if (tokenKinds[position] === 50 /* 'from' */) { return readFrom(); } else if (set8[tokenKinds[position]!] === 1) { return readRun(); } else if (tokenKinds[position] === 19 /* 'area' */) { return readArea(); } else if (tokenKinds[position] === 81 /* 'shield' */) { return readBusShield(); } else if (tokenKinds[position] === 24 /* 'bias' */) { return readBusBias(); } else if (tokenKinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (tokenKinds[position] === 80 /* 'sample' */) { return readSamplePoint(); } else if (tokenKinds[position] === 52 /* 'guide' */) { return readGuide(); } else if (tokenKinds[position] === 35 /* 'colours' */) { return readBusColours(); } else if (tokenKinds[position] === 99 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
 
 function readFrom(): From {
   const start = tokenStarts[position]!;
   let landing: Landing | undefined;
-  skip(49 /* 'from' */);
+  skip(50 /* 'from' */);
 landing = readLanding();
   return { type: 'From', start, end: endBefore(position), landing };
 }
@@ -1270,20 +1277,28 @@ function readRun(): Run {
   let length: Quantity | undefined;
   let options: readonly (RunOption)[] = none;
   let landing: Landing | undefined;
-  if (tokenKinds[position] === 88 /* 'tap' */) { keyword(88 /* 'tap' */, 'tap'); tap = true; }
+  if (tokenKinds[position] === 89 /* 'tap' */) { keyword(89 /* 'tap' */, 'tap'); tap = true; }
 length = readQuantity();
 while (set9[tokenKinds[position]!] === 1) { options = added(options, readRunOption()); }
-if (tokenKinds[position] === 93 /* 'to' */) { skip(93 /* 'to' */);
+if (tokenKinds[position] === 94 /* 'to' */) { skip(94 /* 'to' */);
 landing = readLanding(); }
   return { type: 'Run', start, end: endBefore(position), tap, length, options, landing };
 }
 
-function readRunOption(): RunOption { if (tokenKinds[position] === 67 /* 'on' */) { return readOnCable(); } else if (tokenKinds[position] === 26 /* 'built' */) { return readBuilt(); } else if (tokenKinds[position] === 39 /* 'cords' */) { return readCords(); } else if (tokenKinds[position] === 82 /* 'spare' */) { return readSpare(); } else if (tokenKinds[position] === 22 /* 'beside' */) { return readBesideMains(); } else if (tokenKinds[position] === 50 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
+function readArea(): Area {
+  const start = tokenStarts[position]!;
+  let name: Name | undefined;
+  skip(19 /* 'area' */);
+name = readName();
+  return { type: 'Area', start, end: endBefore(position), name };
+}
+
+function readRunOption(): RunOption { if (tokenKinds[position] === 68 /* 'on' */) { return readOnCable(); } else if (tokenKinds[position] === 27 /* 'built' */) { return readBuilt(); } else if (tokenKinds[position] === 40 /* 'cords' */) { return readCords(); } else if (tokenKinds[position] === 83 /* 'spare' */) { return readSpare(); } else if (tokenKinds[position] === 23 /* 'beside' */) { return readBesideMains(); } else if (tokenKinds[position] === 51 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
 
 function readOnCable(): OnCable {
   const start = tokenStarts[position]!;
   let cable: Name | undefined;
-  skip(67 /* 'on' */);
+  skip(68 /* 'on' */);
 cable = readName();
   return { type: 'OnCable', start, end: endBefore(position), cable };
 }
@@ -1291,7 +1306,7 @@ cable = readName();
 function readBuilt(): Built {
   const start = tokenStarts[position]!;
   let length: Quantity | undefined;
-  skip(26 /* 'built' */);
+  skip(27 /* 'built' */);
 length = readQuantity();
   return { type: 'Built', start, end: endBefore(position), length };
 }
@@ -1300,9 +1315,9 @@ function readCords(): Cords {
   const start = tokenStarts[position]!;
   let length: Quantity | undefined;
   let cable: Name | undefined;
-  skip(39 /* 'cords' */);
+  skip(40 /* 'cords' */);
 length = readQuantity();
-if (tokenKinds[position] === 65 /* 'of' */) { skip(65 /* 'of' */);
+if (tokenKinds[position] === 66 /* 'of' */) { skip(66 /* 'of' */);
 cable = readName(); }
   return { type: 'Cords', start, end: endBefore(position), length, cable };
 }
@@ -1310,22 +1325,22 @@ cable = readName(); }
 function readSpare(): Spare {
   const start = tokenStarts[position]!;
   let spare = false;
-  keyword(82 /* 'spare' */, 'spare'); spare = true;
+  keyword(83 /* 'spare' */, 'spare'); spare = true;
   return { type: 'Spare', start, end: endBefore(position), spare };
 }
 
 function readBesideMains(): BesideMains {
   const start = tokenStarts[position]!;
   let mains = false;
-  skip(22 /* 'beside' */);
-keyword(58 /* 'mains' */, 'mains'); mains = true;
+  skip(23 /* 'beside' */);
+keyword(59 /* 'mains' */, 'mains'); mains = true;
   return { type: 'BesideMains', start, end: endBefore(position), mains };
 }
 
 function readFuse(): Fuse {
   const start = tokenStarts[position]!;
   let current: Quantity | undefined;
-  skip(50 /* 'fuse' */);
+  skip(51 /* 'fuse' */);
 current = readQuantity();
   return { type: 'Fuse', start, end: endBefore(position), current };
 }
@@ -1338,18 +1353,18 @@ function readLanding(): Landing {
   let label: Text | undefined;
   let device: Name | undefined;
   let properties: readonly (LandingProperty)[] = none;
-  if (tokenKinds[position] === 84 /* 'splice' */) { skip(84 /* 'splice' */);
+  if (tokenKinds[position] === 85 /* 'splice' */) { skip(85 /* 'splice' */);
 splice = readName(); } else if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { node = readName();
 if (tokenKinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
 port = readName(); } } else { stop(); }
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 if (tokenKinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
 device = readName(); }
-while (set10[tokenKinds[position]!] === 1 || (tokenKinds[position] === 80 /* 'shield' */ && (tokenKinds[position + 1] === 92 /* 'through' */ || tokenKinds[position + 1] === 68 /* 'open' */ || tokenKinds[position + 1] === 48 /* 'floating' */))) { properties = added(properties, readLandingProperty()); }
+while (set10[tokenKinds[position]!] === 1 || (tokenKinds[position] === 81 /* 'shield' */ && (tokenKinds[position + 1] === 93 /* 'through' */ || tokenKinds[position + 1] === 69 /* 'open' */ || tokenKinds[position + 1] === 49 /* 'floating' */))) { properties = added(properties, readLandingProperty()); }
   return { type: 'Landing', start, end: endBefore(position), splice, node, port, label, device, properties };
 }
 
-function readLandingProperty(): LandingProperty { if (tokenKinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (tokenKinds[position] === 90 /* 'terminate' */) { return readTerminate(); } else if (tokenKinds[position] === 87 /* 'switch' */) { return readSwitchOff(); } else if (tokenKinds[position] === 40 /* 'crossed' */) { return readCrossed(); } else if (tokenKinds[position] === 80 /* 'shield' */) { return readLandingShield(); } else if (tokenKinds[position] === 77 /* 'revision' */) { return readLandingRevision(); } else if (tokenKinds[position] === 24 /* 'breaks' */) { return readBreaks(); } else if (tokenKinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
+function readLandingProperty(): LandingProperty { if (tokenKinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (tokenKinds[position] === 91 /* 'terminate' */) { return readTerminate(); } else if (tokenKinds[position] === 88 /* 'switch' */) { return readSwitchOff(); } else if (tokenKinds[position] === 41 /* 'crossed' */) { return readCrossed(); } else if (tokenKinds[position] === 81 /* 'shield' */) { return readLandingShield(); } else if (tokenKinds[position] === 78 /* 'revision' */) { return readLandingRevision(); } else if (tokenKinds[position] === 25 /* 'breaks' */) { return readBreaks(); } else if (tokenKinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
 
 function readLandingAddress(): LandingAddress {
   const start = tokenStarts[position]!;
@@ -1364,10 +1379,10 @@ function readTerminate(): Terminate {
   let switched = false;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(90 /* 'terminate' */);
-if (tokenKinds[position] === 87 /* 'switch' */) { keyword(87 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 76 /* 'resistor' */) { skip(76 /* 'resistor' */);
+  skip(91 /* 'terminate' */);
+if (tokenKinds[position] === 88 /* 'switch' */) { keyword(88 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 77 /* 'resistor' */) { skip(77 /* 'resistor' */);
 resistance = readQuantity();
-if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
+if (tokenKinds[position] === 31 /* 'capacitor' */) { skip(31 /* 'capacitor' */);
 capacitance = readQuantity(); } } else { stop(); }
   return { type: 'Terminate', start, end: endBefore(position), switched, resistance, capacitance };
 }
@@ -1375,30 +1390,30 @@ capacitance = readQuantity(); } } else { stop(); }
 function readSwitchOff(): SwitchOff {
   const start = tokenStarts[position]!;
   let off = false;
-  skip(87 /* 'switch' */);
-keyword(66 /* 'off' */, 'off'); off = true;
+  skip(88 /* 'switch' */);
+keyword(67 /* 'off' */, 'off'); off = true;
   return { type: 'SwitchOff', start, end: endBefore(position), off };
 }
 
 function readCrossed(): Crossed {
   const start = tokenStarts[position]!;
   let crossed = false;
-  keyword(40 /* 'crossed' */, 'crossed'); crossed = true;
+  keyword(41 /* 'crossed' */, 'crossed'); crossed = true;
   return { type: 'Crossed', start, end: endBefore(position), crossed };
 }
 
 function readLandingShield(): LandingShield {
   const start = tokenStarts[position]!;
   let treatment: 'through' | 'open' | 'floating' | undefined;
-  skip(80 /* 'shield' */);
-if (tokenKinds[position] === 92 /* 'through' */) { treatment = keyword(92 /* 'through' */, 'through'); } else if (tokenKinds[position] === 68 /* 'open' */) { treatment = keyword(68 /* 'open' */, 'open'); } else if (tokenKinds[position] === 48 /* 'floating' */) { treatment = keyword(48 /* 'floating' */, 'floating'); } else { stop(); }
+  skip(81 /* 'shield' */);
+if (tokenKinds[position] === 93 /* 'through' */) { treatment = keyword(93 /* 'through' */, 'through'); } else if (tokenKinds[position] === 69 /* 'open' */) { treatment = keyword(69 /* 'open' */, 'open'); } else if (tokenKinds[position] === 49 /* 'floating' */) { treatment = keyword(49 /* 'floating' */, 'floating'); } else { stop(); }
   return { type: 'LandingShield', start, end: endBefore(position), treatment };
 }
 
 function readLandingRevision(): LandingRevision {
   const start = tokenStarts[position]!;
   let revision: Name | undefined;
-  skip(77 /* 'revision' */);
+  skip(78 /* 'revision' */);
 revision = readName();
   return { type: 'LandingRevision', start, end: endBefore(position), revision };
 }
@@ -1407,9 +1422,9 @@ function readBreaks(): Breaks {
   const start = tokenStarts[position]!;
   let conductor: '+' | '-' | undefined;
   let bridge: Quantity | undefined;
-  skip(24 /* 'breaks' */);
+  skip(25 /* 'breaks' */);
 if (tokenKinds[position] === 8 /* '+' */) { conductor = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { conductor = keyword(10 /* '-' */, '-'); } else { stop(); }
-if (tokenKinds[position] === 25 /* 'bridged' */) { skip(25 /* 'bridged' */);
+if (tokenKinds[position] === 26 /* 'bridged' */) { skip(26 /* 'bridged' */);
 bridge = readQuantity(); }
   return { type: 'Breaks', start, end: endBefore(position), conductor, bridge };
 }
@@ -1419,7 +1434,7 @@ function readAcross(): Across {
   let across = false;
   let through: Quantity | undefined;
   keyword(16 /* 'across' */, 'across'); across = true;
-if (tokenKinds[position] === 92 /* 'through' */) { skip(92 /* 'through' */);
+if (tokenKinds[position] === 93 /* 'through' */) { skip(93 /* 'through' */);
 through = readQuantity(); }
   return { type: 'Across', start, end: endBefore(position), across, through };
 }
@@ -1439,13 +1454,13 @@ function readBusShield(): BusShield {
   let at: LandingReference | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(80 /* 'shield' */);
-skip(44 /* 'earthed' */);
-skip(19 /* 'at' */);
+  skip(81 /* 'shield' */);
+skip(45 /* 'earthed' */);
+skip(20 /* 'at' */);
 at = readLandingReference();
-if (tokenKinds[position] === 92 /* 'through' */) { skip(92 /* 'through' */);
+if (tokenKinds[position] === 93 /* 'through' */) { skip(93 /* 'through' */);
 resistance = readQuantity();
-if (tokenKinds[position] === 30 /* 'capacitor' */) { skip(30 /* 'capacitor' */);
+if (tokenKinds[position] === 31 /* 'capacitor' */) { skip(31 /* 'capacitor' */);
 capacitance = readQuantity(); } }
   return { type: 'BusShield', start, end: endBefore(position), at, resistance, capacitance };
 }
@@ -1455,10 +1470,10 @@ function readBusBias(): BusBias {
   let at: LandingReference | undefined;
   let switched = false;
   let resistors: BiasResistors | undefined;
-  skip(23 /* 'bias' */);
-skip(19 /* 'at' */);
+  skip(24 /* 'bias' */);
+skip(20 /* 'at' */);
 at = readLandingReference();
-if (tokenKinds[position] === 87 /* 'switch' */) { keyword(87 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
+if (tokenKinds[position] === 88 /* 'switch' */) { keyword(88 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
   return { type: 'BusBias', start, end: endBefore(position), at, switched, resistors };
 }
 
@@ -1473,8 +1488,8 @@ temperature = readQuantity();
 function readSamplePoint(): SamplePoint {
   const start = tokenStarts[position]!;
   let point: Quantity | undefined;
-  skip(79 /* 'sample' */);
-skip(19 /* 'at' */);
+  skip(80 /* 'sample' */);
+skip(20 /* 'at' */);
 point = readQuantity();
   return { type: 'SamplePoint', start, end: endBefore(position), point };
 }
@@ -1482,7 +1497,7 @@ point = readQuantity();
 function readGuide(): Guide {
   const start = tokenStarts[position]!;
   let name: Word | undefined;
-  skip(51 /* 'guide' */);
+  skip(52 /* 'guide' */);
 name = readWord();
   return { type: 'Guide', start, end: endBefore(position), name };
 }
@@ -1490,8 +1505,8 @@ name = readWord();
 function readBusColours(): BusColours {
   const start = tokenStarts[position]!;
   let colours: readonly (ConductorColour)[] = none;
-  skip(34 /* 'colours' */);
-do { colours = added(colours, readConductorColour()); } while (tokenKinds[position] === 8 /* '+' */ || tokenKinds[position] === 35 /* 'common' */ || (tokenKinds[position] === 10 /* '-' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)) || (tokenKinds[position] === 80 /* 'shield' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)));
+  skip(35 /* 'colours' */);
+do { colours = added(colours, readConductorColour()); } while (tokenKinds[position] === 8 /* '+' */ || tokenKinds[position] === 36 /* 'common' */ || (tokenKinds[position] === 10 /* '-' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)) || (tokenKinds[position] === 81 /* 'shield' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)));
   return { type: 'BusColours', start, end: endBefore(position), colours };
 }
 
@@ -1499,7 +1514,7 @@ function readConductorColour(): ConductorColour {
   const start = tokenStarts[position]!;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let colour: Word | undefined;
-  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 80 /* 'shield' */) { role = keyword(80 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 35 /* 'common' */) { role = keyword(35 /* 'common' */, 'common'); } else { stop(); }
+  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 81 /* 'shield' */) { role = keyword(81 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 36 /* 'common' */) { role = keyword(36 /* 'common' */, 'common'); } else { stop(); }
 colour = readWord();
   return { type: 'ConductorColour', start, end: endBefore(position), role, colour };
 }
@@ -1533,7 +1548,7 @@ function readQuantity(): Quantity {
   let feet: string | undefined;
   if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { if (tokenKinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
 value = decimal(3 /* NUMBER */);
-if (tokenKinds[position] === 54 /* 'in' */ || tokenKinds[position] === 7 /* '%' */ || (tokenKinds[position] === 5 /* ID */ && (set11[tokenKinds[position + 1]!] === 1))) { unit = readUnit(); } } else if (tokenKinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
+if (tokenKinds[position] === 55 /* 'in' */ || tokenKinds[position] === 7 /* '%' */ || (tokenKinds[position] === 5 /* ID */ && (set11[tokenKinds[position + 1]!] === 1))) { unit = readUnit(); } } else if (tokenKinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
   return { type: 'Quantity', start, end: endBefore(position), negative, value, unit, feet };
 }
 
@@ -1541,7 +1556,7 @@ function readUnit(): Unit {
   const start = tokenStarts[position]!;
   let text: string | 'in' | '%' | undefined;
   let per: string | undefined;
-  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 54 /* 'in' */) { text = keyword(54 /* 'in' */, 'in'); } else if (tokenKinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
+  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 55 /* 'in' */) { text = keyword(55 /* 'in' */, 'in'); } else if (tokenKinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
 if (tokenKinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
 per = word(5 /* ID */); }
   return { type: 'Unit', start, end: endBefore(position), text, per };

@@ -42,6 +42,7 @@ const table = new Map<string, Due>([
   ['from', landing],
   ['to', { what: 'the landing that the run leads to, such as caseA1', accepts: name }],
   ['tap', length],
+  ['area', { what: 'the name of the area, such as "Dairy wall"', accepts: name }],
   ['.', { what: 'the name of a port', accepts: name }],
   ['on', { what: 'the name of a cable', accepts: name }],
   ['built', length],

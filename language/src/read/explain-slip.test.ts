@@ -50,6 +50,7 @@ const ohms = 'a resistance with its unit is due, such as 120 ohm';
 describe('a line that stops short', () => {
   it.each([
     ['bus', 'from', ends('from', landing)],
+    ['bus', 'area', ends('area', 'the name of the area is due, such as "Dairy wall"')],
     ['bus', 'from head.', ends('.', 'the name of a port is due')],
     ['bus', '3 ft to', ends('to', target)],
     ['bus', 'tap 3 ft to', ends('to', target)],

@@ -14,7 +14,7 @@ export interface CompletionPlace {
 }
 
 export type Due =
-  | { readonly what: 'nothing' | 'cable' | 'device' | 'node' | 'landed' | 'kind' | 'address' | 'rule' }
+  | { readonly what: 'nothing' | 'area' | 'cable' | 'device' | 'node' | 'landed' | 'kind' | 'address' | 'rule' }
   | { readonly what: 'port'; readonly node: string }
   | { readonly what: 'revision'; readonly node?: string }
   | { readonly what: 'rate'; readonly kind: BusKind }
@@ -48,6 +48,8 @@ function dueAfter(tokens: readonly string[]): Due {
       return { what: 'node' };
     case 'from':
       return { what: 'node' };
+    case 'area':
+      return { what: 'area' };
     case 'at':
       return { what: 'landed' };
     case 'on':

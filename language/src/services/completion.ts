@@ -3,6 +3,7 @@
  */
 
 import {
+  type Bus,
   type BusKind,
   busKinds,
   ethernetRates,
@@ -92,6 +93,8 @@ function offersFor(desk: Desk, file: string, offset: number, due: Due): Offer[] 
   switch (due.what) {
     case 'nothing':
       return [];
+    case 'area':
+      return plain(areaNames(inside).map(nameText));
     case 'cable':
       return names(
         project.catalogueOf(file).flatMap(({ cables }) => [...cables.values()]),
@@ -129,6 +132,13 @@ function offersFor(desk: Desk, file: string, offset: number, due: Due): Offer[] 
     case 'word':
       return plain(due.words, CompletionItemKind.EnumMember);
   }
+}
+
+/** The areas of the store, those of other buses first: what this bus walks through it walks through once. */
+function areaNames(inside: BusInStore | undefined): string[] {
+  const areasOf = (bus: Bus) => bus.landings.flatMap(({ area }) => area?.value ?? []);
+  const others = inside?.store.buses.filter((bus) => bus !== inside.bus).flatMap(areasOf) ?? [];
+  return [...new Set([...others, ...(inside ? areasOf(inside.bus) : [])])];
 }
 
 const shortRate = (rate: number) => (rate < 1e6 ? `${rate / 1e3} kbit/s` : `${rate / 1e6} Mbit/s`);

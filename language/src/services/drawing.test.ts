@@ -71,6 +71,33 @@ describe('the drawing of a file', () => {
   });
 });
 
+describe('the areas of a bus', () => {
+  const walk = text.replace('    30 ft', '    area "Dairy wall"\n    30 ft');
+  const partsOf = (content: string) => storeDrawing(deskOf(content), file, undefined, { width: 1120 })?.parts ?? [];
+
+  it('are drawn below the landings that are first landed under their heading, and lead to it', () => {
+    const [area, ...more] = partsOf(walk).filter(({ kind }) => kind === 'area');
+    expect(more).toEqual([]);
+    expect(area?.name).toBe('area Dairy wall, 2 landings: <b>, caseB');
+    expect(area?.at.range).toEqual({ start: at(5, 4), end: at(5, 21) });
+    expect(partsOf(walk).find(({ landing }) => landing === 'caseB')?.name).toContain('in Dairy wall');
+    expect(partsOf(walk).find(({ landing }) => landing === 'head')?.name).not.toContain('in Dairy wall');
+  });
+
+  it('end where another begins, or with an empty name, and begin again where the pen comes back', () => {
+    const ended = (line: string) => walk.replace('    20 ft', `    ${line}\n    20 ft`);
+    const names = (content: string) =>
+      partsOf(content).flatMap(({ kind, name }) => (kind === 'area' ? [name.split(',')[0]] : []));
+    expect(names(ended('area meat'))).toEqual(['area Dairy wall', 'area meat']);
+    expect(names(ended('area ""'))).toEqual(['area Dairy wall']);
+    const back = walk.replace(
+      '    20 ft',
+      '    area meat\n    9 ft to c : Board address 3\n    area "Dairy wall"\n    20 ft',
+    );
+    expect(names(back)).toEqual(['area Dairy wall', 'area meat', 'area Dairy wall']);
+  });
+});
+
 describe('moving a landing in the drawing', () => {
   it('gives edits that do not touch each other', () => {
     const { edits, remeasured, refused } = landingMove(deskOf(text), file, at(6, 15), 'caseB', 'head');

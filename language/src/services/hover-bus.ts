@@ -14,6 +14,7 @@ import {
   ohms,
   ohmsText,
   originOf,
+  type Place,
   type Run,
   rs485Kinds,
   secondsText,
@@ -65,6 +66,7 @@ export function landingFacts(study: BusStudy, landing: Landing): string[] {
     );
   }
   if (port) rows.push(`port ${literal(port.name)}`);
+  if (landing.area) rows.push(`area ${literal(landing.area.value)}`);
   if (landing.address) rows.push(`address ${landing.address.value}`);
   const distance = shape.distance[index];
   if (distance !== undefined)
@@ -94,6 +96,25 @@ export function landingFacts(study: BusStudy, landing: Landing): string[] {
   const delay = study.delay[index];
   if (delay !== undefined) rows.push(`delay from ${literal(bus.landings[0]?.name ?? '')}: ${secondsText(delay)}`);
   return [...lines, list(rows)];
+}
+
+/** @param heading where the area is written */
+export function areaFacts(study: BusStudy, heading: Place): string[] {
+  const { bus, shape } = study;
+  const inside = bus.landings.filter(({ area }) => area?.place.start === heading.start);
+  const [first, last] = [inside[0], inside.at(-1)];
+  if (!first || !last) return ['**area** without a landing: none is first landed below this line'];
+  const rows = [
+    `${inside.length} ${inside.length === 1 ? 'landing' : 'landings'}: ${inside.map(({ name }) => literal(name)).join(', ')}`,
+  ];
+  const [start, end] = [shape.distance[first.index], shape.distance[last.index]];
+  if (first !== last && start !== undefined && end !== undefined)
+    rows.push(`along the cable: ${study.lengthText(start)} to ${study.lengthText(end)}`);
+  const others = study.store.buses.filter(
+    (one) => one !== bus && one.landings.some(({ area }) => area?.value === first.area?.value),
+  );
+  if (others.length) rows.push(`also on ${others.map(({ name }) => literal(name)).join(', ')}`);
+  return [`**area ${literal(first.area?.value ?? '')}**`, list(rows)];
 }
 
 export function busFacts(study: BusStudy): string[] {

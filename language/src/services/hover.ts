@@ -4,12 +4,12 @@ import { hasWaves, type Place } from '@fieldpair/shared';
 import type { Hover, Position } from 'vscode-languageserver';
 import { showWavesCommand } from './code-lens.js';
 import { type BusInStore, contains, type Desk } from './desk.js';
-import { busFacts, landingFacts, runFacts } from './hover-bus.js';
+import { areaFacts, busFacts, landingFacts, runFacts } from './hover-bus.js';
 import { cableFacts, deviceFacts, documented, portFacts } from './hover-catalogue.js';
 
 export function hover(desk: Desk, file: string, position: Position): Hover | undefined {
   const offset = desk.offsetOf(file, position);
-  const found = named(desk, file, offset) ?? wired(desk, file, offset);
+  const found = named(desk, file, offset) ?? wired(desk, file, offset) ?? headed(desk, file, offset);
   if (!found) return undefined;
   return { range: desk.rangeOf(found.place), contents: { kind: 'markdown', value: found.lines.join('\n\n') } };
 }
@@ -94,4 +94,11 @@ function wired(desk: Desk, file: string, offset: number): Found | undefined {
   if (!inside || !run) return undefined;
   const place = contains(run.lengthPlace, offset) ? run.lengthPlace : run.place;
   return { place, lines: runFacts(desk.studyOf(inside), run) };
+}
+
+/** An area, anywhere in its heading. */
+function headed(desk: Desk, file: string, offset: number): Found | undefined {
+  const inside = desk.busAt(file, offset);
+  const place = inside?.bus.areas.find((one) => contains(one, offset));
+  return inside && place && { place, lines: areaFacts(desk.studyOf(inside), place) };
 }

@@ -86,6 +86,13 @@ describe('services', () => {
     );
   });
 
+  it('tells of an area what lies in it, and offers the areas of the store', () => {
+    const text = chain.replace('    50 ft', '    area "Dairy wall"\n    50 ft');
+    const { contents } = hover(deskOf(text), file, positionAt(text, text.indexOf('Dairy wall'))) ?? {};
+    expect(contents).toMatchObject({ value: expect.stringMatching(/^\*\*area Dairy wall\*\*\n\n- 1 landing: caseB/) });
+    expect(completionPlace('area ', 5).due.what).toBe('area');
+  });
+
   it('tells address gaps of neighbours alone', () => {
     const labels = (text: string) => inlayHints(deskOf(text), file, everywhere).map(({ label }) => label);
     expect(labels(chain)).toContain('12 to 13 unused');

@@ -27,7 +27,18 @@ export interface Drawing {
 export interface DrawingPart {
   /** Stays the same while the text around it changes. */
   readonly key: string;
-  readonly kind: 'store' | 'network' | 'bus' | 'landing' | 'again' | 'joint' | 'run' | 'spare' | 'earth' | 'bias';
+  readonly kind:
+    | 'store'
+    | 'network'
+    | 'bus'
+    | 'area'
+    | 'landing'
+    | 'again'
+    | 'joint'
+    | 'run'
+    | 'spare'
+    | 'earth'
+    | 'bias';
   /** The key of the bus or network that it belongs to. */
   readonly group: string;
   readonly name: string;

@@ -10,7 +10,7 @@ import { hasPolarity } from './terminal-roles.js';
 
 const columns: readonly Column[] = [
   { head: 'No.', width: 5, merged: true },
-  { head: 'Landing', width: 15, merged: true },
+  { head: 'Landing and place', width: 15, merged: true },
   { head: 'Device and connector', width: 16, merged: true },
   { head: 'Terminal', width: 12 },
   { head: 'Cable in', width: 14 },
@@ -47,7 +47,11 @@ export function landingSchedule(study: BusStudy, id: string, units: LengthUnits)
 function landingRows(bus: Bus, landing: Landing, units: LengthUnits): Row[] {
   const { into, out } = runsAt(bus, landing);
   const label = landing.node?.label;
-  const shared = [number(landing.index + 1), named(landing.name, label), text(deviceText(landing), portText(landing))];
+  const shared = [
+    number(landing.index + 1),
+    named(landing.name, label, landing.area?.value),
+    text(deviceText(landing), portText(landing)),
+  ];
   const lines = settingLines(bus, landing);
   const settings = lines.length === 0 ? nothing : text(...lines);
   const rows: Row[] = [

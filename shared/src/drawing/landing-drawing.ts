@@ -1,6 +1,6 @@
 /** A landing with its lead, its card and what sits on it; and what hangs above it on taps. */
 
-import type { Bus, Landing } from '../network.js';
+import type { Bus, Landing, Run } from '../network.js';
 import { formatOhms } from '../quantity.js';
 import type { BusContext } from './bus-drawing.js';
 import { signs, signsWidth } from './marks.js';
@@ -253,10 +253,12 @@ function tapShield(points: readonly Point[]): Shape[] {
   );
 }
 
-/** What the card of a hanging landing says instead of symbols. */
-export function hangingNotes(bus: Bus, landing: Landing): string[] {
+/** What the card of a hanging landing says instead of symbols, and its area where it is not that of the line below. */
+export function hangingNotes(bus: Bus, landing: Landing, run: Run): string[] {
   const notes = landing.terminations.map(({ means, resistance }) => `terminated: ${means} ${formatOhms(resistance)}`);
   if (bus.biases.some((bias) => bias.landing === landing.index)) notes.push('bias here');
   if (bus.earths.some((earth) => earth.landing === landing.index)) notes.push('shield earthed here');
+  const below = bus.landings[run.from === landing.index ? (run.to ?? run.from) : run.from];
+  if (landing.area && landing.area.value !== below?.area?.value) notes.push(`in ${landing.area.value}`);
   return notes;
 }

@@ -33,7 +33,18 @@ export interface TextShape {
   readonly text: string;
 }
 
-export type PartKind = 'store' | 'network' | 'bus' | 'landing' | 'again' | 'joint' | 'run' | 'spare' | 'earth' | 'bias';
+export type PartKind =
+  | 'store'
+  | 'network'
+  | 'bus'
+  | 'area'
+  | 'landing'
+  | 'again'
+  | 'joint'
+  | 'run'
+  | 'spare'
+  | 'earth'
+  | 'bias';
 
 export interface Part {
   readonly key: string;

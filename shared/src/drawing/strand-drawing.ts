@@ -1,6 +1,7 @@
 /** One strand: its rows, from the cards above the line down to the cards below it. */
 
 import type { Landing } from '../network.js';
+import { areaHeight, areaOf, drawAreas } from './areas.js';
 import type { BusContext, Drawn } from './bus-drawing.js';
 import { againCard, type Card, landingCard, nowhereCard } from './card.js';
 import { type JointSpot, jointLead, lanesHeight } from './joints.js';
@@ -39,6 +40,8 @@ export interface RowHeights {
   readonly labels: number;
   readonly line: number;
   readonly cards: number;
+  /** The lower side of the cards. */
+  readonly cardsEnd: number;
   /** The first lane for joints below the cards. */
   readonly lanes: number;
   readonly bottom: number;
@@ -60,6 +63,11 @@ export function drawStrand(
   };
   const parts: Part[] = [];
   const spots: JointSpot[] = [];
+  const areas = drawAreas(
+    context,
+    drafts,
+    rows.map(({ cardsEnd }) => cardsEnd),
+  );
   for (const [position, draft] of drafts.entries()) {
     const row = rows[draft.row];
     if (!row) continue;
@@ -67,6 +75,8 @@ export function drawStrand(
     if (before && draft.stop.run) parts.push(drawRun(context, before, draft, course, row));
     const stop = drawStop(context, draft, row);
     const shapes = caption && position === 0 ? [...captionOf(context, top), ...stop[0].shapes] : stop[0].shapes;
+    const area = areas.get(position);
+    if (area) parts.push(area);
     parts.push({ ...stop[0], shapes }, ...stop.slice(1));
     parts.push(...drawHanging(context, draft, row));
     const { landing, again } = draft.stop;
@@ -104,11 +114,12 @@ function cardOf(context: BusContext, one: Stop | Hanging, width: number): Card {
   if (one.again) return againCard(nameOf(study.bus, one.landing), letter ?? '', width);
   const landing = study.bus.landings[one.landing] as Landing;
   // What hangs above the line has no room for symbols, so its card says it.
-  const notes = 'hanging' in one ? [] : hangingNotes(study.bus, landing);
+  const notes = 'hanging' in one ? [] : hangingNotes(study.bus, landing, one.run);
   return landingCard(study, landing, marks.landings.get(one.landing), letter, width, notes);
 }
 
-function heightsOf({ scale, joints }: BusContext, drafts: readonly Draft[], top: number): RowHeights[] {
+function heightsOf(context: BusContext, drafts: readonly Draft[], top: number): RowHeights[] {
+  const { scale, joints } = context;
   const rows: RowHeights[] = [];
   let y = top;
   const count = (drafts.at(-1)?.row ?? -1) + 1;
@@ -126,8 +137,9 @@ function heightsOf({ scale, joints }: BusContext, drafts: readonly Draft[], top:
     const isJointed = own.some(({ stop }) => stop.landing !== undefined && joints.has(stop.landing));
     const below = line + (scale ? 64 : 34) + (isJointed ? jointLead : 0);
     const cardsEnd = below + most(({ drawn }) => drawn.height);
-    const bottom = cardsEnd + (isJointed ? lanesHeight(joints) : 0);
-    rows.push({ hanging, sides, labels, line, cards: below, lanes: cardsEnd + 7, bottom });
+    const areasEnd = cardsEnd + (own.some(({ stop }) => areaOf(context, stop)) ? areaHeight : 0);
+    const bottom = areasEnd + (isJointed ? lanesHeight(joints) : 0);
+    rows.push({ hanging, sides, labels, line, cards: below, cardsEnd, lanes: areasEnd + 7, bottom });
     y = bottom + 26;
   }
   return rows;

@@ -19,6 +19,12 @@ import { formatAmperes, formatFarads, formatNumber, formatOhms, formatResistor }
 export const nameOf = (bus: Bus, landing: LandingIndex | undefined): string =>
   (landing === undefined ? undefined : bus.landings[landing]?.name) ?? 'nowhere';
 
+/** `area Dairy wall, 3 landings: dairy1, dairy2, dairy3`. */
+export function areaName(bus: Bus, area: string, landings: readonly LandingIndex[]): string {
+  const count = landings.length === 1 ? '1 landing' : `${landings.length} landings`;
+  return `area ${area}, ${count}: ${landings.map((one) => nameOf(bus, one)).join(', ')}`;
+}
+
 /** The line under a bus's name. */
 export function busFacts(study: BusStudy): string[] {
   const { bus } = study;
@@ -145,6 +151,7 @@ export function landingName(study: BusStudy, landing: Landing): string {
   if (node?.label !== undefined) parts.push(node.label);
   parts.push(deviceText(landing));
   if (address) parts.push(`address ${[address, ...otherAddresses].map(({ value }) => value).join(' and ')}`);
+  if (landing.area) parts.push(`in ${landing.area.value}`);
   const distance = study.shape.distance[index];
   if (distance !== undefined) parts.push(`${study.lengthText(distance)} along the cable`);
   for (const one of landing.terminations) parts.push(`terminated: ${terminatorLabel(one).join(' ')}`);

@@ -160,6 +160,7 @@ export class BusBuilder {
       landings,
       runs: this.runs,
       pens: this.pens,
+      areas: [],
       earths: this.earths,
       biases: this.biases,
       lengthUnit: words.lengthUnit ?? 'm',

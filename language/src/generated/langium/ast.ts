@@ -33,6 +33,7 @@ export type FieldpairKeywordNames =
     | "across"
     | "address"
     | "ambient"
+    | "area"
     | "at"
     | "because"
     | "below"
@@ -149,6 +150,21 @@ export const Ambient = {
 
 export function isAmbient(item: unknown): item is Ambient {
     return reflection.isInstance(item, Ambient.$type);
+}
+
+export interface Area extends langium.AstNode {
+    readonly $container: BusDeclaration;
+    readonly $type: 'Area';
+    name: Name;
+}
+
+export const Area = {
+    $type: 'Area',
+    name: 'name'
+} as const;
+
+export function isArea(item: unknown): item is Area {
+    return reflection.isInstance(item, Area.$type);
 }
 
 export interface AtMost extends langium.AstNode {
@@ -316,7 +332,7 @@ export function isBusShield(item: unknown): item is BusShield {
     return reflection.isInstance(item, BusShield.$type);
 }
 
-export type BusStatement = Ambient | BusBias | BusColours | BusShield | From | Guide | Run | SamplePoint | Waiver;
+export type BusStatement = Ambient | Area | BusBias | BusColours | BusShield | From | Guide | Run | SamplePoint | Waiver;
 
 export const BusStatement = {
     $type: 'BusStatement'
@@ -855,7 +871,7 @@ export function isMark(item: unknown): item is Mark {
 }
 
 export interface Name extends langium.AstNode {
-    readonly $container: BusDeclaration | CableDeclaration | Cords | DeviceDeclaration | Indicator | Landing | LandingReference | LandingRevision | NetworkDeclaration | NetworkMember | NodeDeclaration | OnCable | PortDeclaration | Reserved | Revisions | StoreDeclaration | Twin;
+    readonly $container: Area | BusDeclaration | CableDeclaration | Cords | DeviceDeclaration | Indicator | Landing | LandingReference | LandingRevision | NetworkDeclaration | NetworkMember | NodeDeclaration | OnCable | PortDeclaration | Reserved | Revisions | StoreDeclaration | Twin;
     readonly $type: 'Name';
     text: string;
 }
@@ -1525,6 +1541,7 @@ export function isWord(item: unknown): item is Word {
 export type FieldpairAstType = {
     Across: Across
     Ambient: Ambient
+    Area: Area
     AtMost: AtMost
     BesideMains: BesideMains
     BiasResistors: BiasResistors
@@ -1632,6 +1649,15 @@ export class FieldpairAstReflection extends langium.AbstractAstReflection {
             properties: {
                 temperature: {
                     name: Ambient.temperature
+                }
+            },
+            superTypes: [BusStatement.$type]
+        },
+        Area: {
+            name: Area.$type,
+            properties: {
+                name: {
+                    name: Area.name
                 }
             },
             superTypes: [BusStatement.$type]

@@ -16,6 +16,7 @@ const spoken: Readonly<Record<PagePart['kind'], string>> = {
   store: 'store',
   network: 'host network',
   bus: 'bus',
+  area: 'area',
   landing: 'landing',
   again: 'landing drawn elsewhere',
   joint: 'joint',
