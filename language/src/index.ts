@@ -13,6 +13,7 @@ export { textChangesFor } from './edit/text-changes.js';
 export { formatText } from './format/format.js';
 export { readSheet } from './read/read-sheet.js';
 export { keywords } from './read/scanner.js';
+export { fileGroups } from './workspace/file-groups.js';
 export type { Import } from './workspace/imports.js';
 export { type PartCheck, type ProjectCheck, wholeCheck } from './workspace/part-check.js';
 export { type FileHost, Project } from './workspace/project.js';

@@ -155,6 +155,18 @@ export class Project {
     return [...found];
   }
 
+  /** The files that answers about some files depend on, those that are imported and missing too. */
+  filesBehind(files: readonly string[]): string[] {
+    const behind = new Set<string>();
+    for (const file of files) {
+      for (const one of this.#library.closure(file).files) {
+        behind.add(one);
+        for (const { target } of this.#library.entry(one)?.imports ?? []) if (target !== undefined) behind.add(target);
+      }
+    }
+    return [...behind];
+  }
+
   /** What is wrong in one file. */
   findingsOf(file: string): Finding[] {
     this.#read(file);

@@ -9,6 +9,8 @@ export interface Terminal {
   readonly drawsProgress: boolean;
   /** What another thread of this program runs; absent where there is none. */
   readonly program?: URL;
+  /** Ends what would go on for ever; a process that is left simply ends. */
+  readonly left?: AbortSignal;
   out(text: string): void;
   error(text: string): void;
 }

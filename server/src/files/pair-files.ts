@@ -49,6 +49,9 @@ export function textOrFailure(file: string, workingFolder: string, options: { ke
   return result.text;
 }
 
+/** Whether a folder below one that was asked for is looked into, by its name. */
+export const isSearched = (folder: string): boolean => folder !== 'node_modules' && !folder.startsWith('.');
+
 /** Adds the `.pair` files in and below a folder and returns how many there are. */
 function addFolder(top: string, workingFolder: string, found: Set<string>): number {
   let count = 0;
@@ -59,7 +62,7 @@ function addFolder(top: string, workingFolder: string, found: Set<string>): numb
     for (const entry of entries) {
       const path = join(here, entry.name);
       if (entry.isDirectory()) {
-        if (entry.name !== 'node_modules' && !entry.name.startsWith('.')) waiting.push(path);
+        if (isSearched(entry.name)) waiting.push(path);
       } else if (
         entry.name.endsWith('.pair') &&
         (entry.isFile() || (entry.isSymbolicLink() && leadsToFile(path, workingFolder)))

@@ -1,22 +1,23 @@
 /** `fieldpair check`: all rules on files and folders. */
-import { Project } from '@fieldpair/language';
-import { counted, ruleById, type Severity, severities } from '@fieldpair/shared';
+import { fileGroups, wholeCheck } from '@fieldpair/language';
+import { ruleById, type Severity, severities } from '@fieldpair/shared';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { NodeFiles } from '../../files/node-files.js';
 import { pairFiles } from '../../files/pair-files.js';
-import { exitStatus } from '../failure.js';
+import { CheckCache, fingerprint } from '../check/check-cache.js';
+import { checkGroups, type GroupCheck } from '../check/check-groups.js';
+import { type Shard, shareOf, takeShard } from '../check/shard.js';
+import { CommandFailure, exitStatus } from '../failure.js';
 import { checkGithub } from '../formats/check-github.js';
 import { checkJson } from '../formats/check-json.js';
 import { checkJunit } from '../formats/check-junit.js';
 import { checkSarif } from '../formats/check-sarif.js';
 import { checkText } from '../formats/check-text.js';
 import type { CheckFormat } from '../formats/format.js';
-import { Progress } from '../progress.js';
-import { checkReport } from '../report/check-report.js';
+import { type CheckReport, checkReport } from '../report/check-report.js';
 import { reaches } from '../report/fail-on.js';
 import type { Terminal } from '../terminal.js';
 import { version } from '../version.js';
-import { addFile } from './add-file.js';
 
 const formats = {
   text: checkText,
@@ -30,6 +31,9 @@ interface CheckOptions {
   readonly format: keyof typeof formats;
   readonly failOn: Severity;
   readonly rule?: readonly string[];
+  readonly shard?: Shard;
+  readonly cache?: boolean;
+  readonly watch?: boolean;
 }
 
 export function addCheck(program: Command, terminal: Terminal, finish: (status: number) => void): void {
@@ -46,7 +50,13 @@ export function addCheck(program: Command, terminal: Terminal, finish: (status: 
       new Option('--fail-on <severity>', 'least severity that fails').choices([...severities]).default('error'),
     )
     .option('--rule <id...>', 'only these rules (put the paths first)', takeRule)
-    .action((paths: string[], options: CheckOptions) => finish(check(paths, options, terminal)));
+    .option('--shard <share>', 'check one share, such as 2/5, and leave the others to other machines', takeShard)
+    .option('--cache', 'keep answers in .fieldpair/, and check only what has changed since')
+    .addOption(new Option('--watch', 'check again after every change, until Ctrl+C').conflicts(['shard', 'cache']))
+    .action(async (paths: string[], options: CheckOptions) => {
+      if (options.watch) await watchAndCheck(paths, options, terminal);
+      else finish(check(paths, options, terminal));
+    });
 }
 
 export function takeRule(id: string, before: readonly string[] | undefined): string[] {
@@ -58,21 +68,54 @@ export function takeRule(id: string, before: readonly string[] | undefined): str
 
 function check(paths: readonly string[], options: CheckOptions, terminal: Terminal): number {
   const { workingFolder } = terminal;
-  const files = pairFiles(paths, workingFolder);
-  const project = new Project(new NodeFiles(files), options.rule ? { only: new Set(options.rule) } : {});
-  const progress = new Progress(terminal);
-  try {
-    for (const [index, file] of files.entries()) {
-      progress.show(() => `Checking ${index + 1} of ${counted(files.length, 'file')}`);
-      addFile(project, file, workingFolder);
-      project.digest(file);
-    }
-    const report = checkReport(project.check(), files, (file) => project.textOf(file), workingFolder);
-    progress.end();
-    terminal.out(formats[options.format](report, { colour: terminal.colour, failOn: options.failOn, version }));
-    const fails = report.findings.some(({ finding }) => reaches(finding.severity, options.failOn));
-    return fails ? exitStatus.found : exitStatus.nothingFound;
-  } finally {
-    progress.end();
-  }
+  const host = new NodeFiles();
+  const all = pairFiles(paths, workingFolder);
+  // One group is checked faster than many.
+  const groups = options.shard || options.cache ? fileGroups(all, host) : [all];
+  const mine = options.shard ? shareOf(groups, options.shard) : groups;
+  const only = options.rule && new Set(options.rule);
+  const checks = options.cache ? withCache(mine, only, terminal) : checkGroups(mine, only, terminal);
+  const parts = checks.map(({ part }) => part);
+  // Whether an entry of a catalogue is used is known only from all shares together.
+  const known = options.shard ? parts.map((part) => ({ ...part, declared: [] })) : parts;
+  const textOf = (file: string) => {
+    const result = host.read(file);
+    return 'text' in result ? result.text : undefined;
+  };
+  const report = checkReport(wholeCheck(known, only ? { only } : {}), mine.flat(), textOf, workingFolder);
+  print(report, options, terminal);
+  const fails = report.findings.some(({ finding }) => reaches(finding.severity, options.failOn));
+  return fails ? exitStatus.found : exitStatus.nothingFound;
+}
+
+function print(report: CheckReport, { format, failOn }: CheckOptions, terminal: Terminal): void {
+  terminal.out(formats[format](report, { colour: terminal.colour, failOn, version }));
+}
+
+async function watchAndCheck(paths: readonly string[], options: CheckOptions, terminal: Terminal): Promise<void> {
+  if (options.format !== 'text') throw new CommandFailure('--watch prints text only; leave --format out');
+  // No other check needs what watches files.
+  const { watchFiles } = await import('../check/watch.js');
+  const only = options.rule && new Set(options.rule);
+  await watchFiles(paths, only, terminal, ({ project, files }) => {
+    const textOf = (file: string) => project.textOf(file);
+    print(checkReport(project.check(), files, textOf, terminal.workingFolder), options, terminal);
+  });
+}
+
+/** Checks the groups whose files have changed since they were last checked; what holds of the others is known. */
+function withCache(
+  groups: readonly (readonly string[])[],
+  only: ReadonlySet<string> | undefined,
+  terminal: Terminal,
+): Pick<GroupCheck, 'part'>[] {
+  const of = [version, terminal.program && fingerprint(terminal.program), ...(only ? [...only].sort() : ['all'])];
+  const cache = new CheckCache(terminal.workingFolder, of.join(' '));
+  const known = groups.map((group) => cache.find(group));
+  const changed = groups.filter((_, index) => !known[index]);
+  const fresh = checkGroups(changed, only, terminal);
+  for (const [index, check] of fresh.entries()) cache.keep(changed[index]!, check);
+  const problem = cache.save();
+  if (problem !== undefined) terminal.error(`fieldpair: the answers were not kept for the next check: ${problem}\n`);
+  return [...known.flatMap((part) => (part ? { part } : [])), ...fresh];
 }
