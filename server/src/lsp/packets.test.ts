@@ -60,6 +60,7 @@ describe('a packet from the server', () => {
     const saved = await save({});
     expect(saved).toEqual({ folder: uriOf('out/northgate'), files: 3 });
     expect(readdirSync(join(folder, 'out/northgate')).sort()).toEqual([
+      '.fieldpair-packet.json',
       'northgate-packet.html',
       'northgate-packet.pdf',
       'northgate-packet.xlsx',

@@ -63,7 +63,7 @@ export function servePackets(
       const files = await packetFiles(packet, params.formats);
       const folder = join(URI.parse(params.folder).fsPath, safeName(packet.store, 'store'));
       try {
-        writeFiles(folder, files);
+        writeFiles(folder, files, params.formats);
       } catch (error) {
         return { problem: `the packet could not be written: ${fileProblem(error)}` };
       }

@@ -19,7 +19,13 @@ export interface PacketTask {
 export type PacketSettings = Omit<PacketOptions, 'findings'> & { readonly formats: readonly PacketFormat[] };
 
 export type PacketResult =
-  | { readonly sheets: number; readonly files: number; readonly errors: number }
+  | {
+      readonly sheets: number;
+      readonly files: number;
+      readonly errors: number;
+      /** What stays of an earlier run because somebody has changed it. */
+      readonly kept: readonly string[];
+    }
   /** Why there is none, as a clause. */
   | { readonly problem: string };
 
@@ -38,13 +44,14 @@ export async function packetOfTask(
   const studies = store.buses.map((bus) => createStudy(store, bus));
   const packet = makePacket(store, studies, { ...options, findings, ...(revision !== undefined && { revision }) });
   const made = await packetFiles(packet, formats);
+  let kept: readonly string[];
   try {
-    writeFiles(folder, made);
+    kept = writeFiles(folder, made, formats);
   } catch (error) {
     return { problem: fileProblem(error) };
   }
   const errors = findings.filter(({ severity, waived }) => severity === 'error' && !waived).length;
-  return { sheets: packet.sheets.length, files: made.length, errors };
+  return { sheets: packet.sheets.length, files: made.length, errors, kept };
 }
 
 /** The files in which each store is written, as far as the project knows them, stores in the order of the files. */

@@ -1,8 +1,9 @@
 /** Writes a packet into a folder, in the formats that are wanted. */
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, extname, join } from 'node:path';
 import type { Packet } from '@fieldpair/shared/documents';
 import { safeName } from '../files/safe-name.js';
+import { contentHash, readWritten, removeUnchanged, writeWritten } from './leftovers.js';
 
 export const packetFormats = ['html', 'pdf', 'csv', 'xlsx', 'svg'] as const;
 export type PacketFormat = (typeof packetFormats)[number];
@@ -36,12 +37,25 @@ const writers: Readonly<Record<PacketFormat, (packet: Packet, name: string) => P
       .map(({ name, text }) => ({ path: `diagrams/${name}`, content: text })),
 };
 
-/** Makes the folders that are missing and replaces files of the same names; nothing else is touched. */
-export function writeFiles(folder: string, files: readonly PacketFile[]): void {
+/**
+ * Makes the folders that are missing, replaces files of the same names and removes what an earlier run wrote in the same
+ * formats and this one does not; nothing else is touched.
+ *
+ * @returns paths of what an earlier run wrote, somebody has changed since, and so stays
+ */
+export function writeFiles(folder: string, files: readonly PacketFile[], formats: readonly PacketFormat[]): string[] {
   mkdirSync(folder, { recursive: true });
+  const written = new Map(files.map(({ path, content }) => [path, contentHash(content)]));
+  const earlier = [...readWritten(folder)].filter(([path]) => !written.has(path));
+  const isReplaced = (path: string) => (formats as readonly string[]).includes(extname(path).slice(1));
+  const kept = removeUnchanged(folder, new Map(earlier.filter(([path]) => isReplaced(path))));
+  const others = earlier.filter(([path]) => !isReplaced(path));
+  // Before the files, so that none is ever there unlisted.
+  writeWritten(folder, new Map([...others, ...written]));
   for (const { path, content } of files) {
     const file = join(folder, ...path.split('/'));
     mkdirSync(dirname(file), { recursive: true });
     writeFileSync(file, content);
   }
+  return kept;
 }

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { hostileStore, plainStore } from '../../packet/testing/stores.js';
@@ -34,7 +34,11 @@ describe('fieldpair packet', () => {
         0,
       );
       const folder = join(box.folder, out);
-      expect(filesIn(folder)).toEqual(['northgate/northgate-packet.pdf', 'northgate/northgate-packet.xlsx']);
+      expect(filesIn(folder)).toEqual([
+        'northgate/.fieldpair-packet.json',
+        'northgate/northgate-packet.pdf',
+        'northgate/northgate-packet.xlsx',
+      ]);
       return filesIn(folder).map((file) => readFileSync(join(folder, file)).toString('base64'));
     };
     expect(await bytes('one')).toEqual(await bytes('other'));
@@ -61,6 +65,34 @@ describe('fieldpair packet', () => {
     const html = readFileSync(join(box.folder, 'o/northgate/northgate-packet.html'), 'utf8');
     expect(html.match(/2 errors open in this plan: do not build from it/g)).toHaveLength(7);
     expect(html).toContain('draft 7');
+  });
+
+  it('removes what it wrote of a bus that has another name now, and nothing else', async () => {
+    const box = sandbox({ 'x.pair': plainStore });
+    const write = () => box.run('packet', 'x.pair', '--out', 'o', '--date', '2026-03-14');
+    await write();
+    const folder = join(box.folder, 'o/northgate');
+    const schedule = (name: string) => join(folder, `tables/landing-schedule-${name}.csv`);
+    const others = ['notes.txt', 'tables/commissioning-cases.txt', 'tables/landing-schedule-old.csv'];
+    for (const other of others) writeFileSync(join(folder, other), 'of somebody else');
+    writeFileSync(join(folder, 'tables/pull-and-cut-list-cases.csv'), 'Run,Built\r\n1,39\r\n');
+    const before = filesIn(folder);
+    box.write('x.pair', plainStore.replace('"Cases"', '"Dairy"'));
+
+    const run = await box.run('packet', 'x.pair', '--out', 'o', '--date', '2026-03-14', '--format', 'csv');
+    expect(run.out).toContain('kept tables/pull-and-cut-list-cases.csv, which is of an earlier packet');
+    expect(existsSync(schedule('cases'))).toBe(false);
+    expect(existsSync(schedule('dairy'))).toBe(true);
+    expect(existsSync(join(folder, 'diagrams/one-line-diagram-cases.svg'))).toBe(true);
+    const gone = before.filter((file) => !filesIn(folder).includes(file));
+    expect(gone).toEqual([
+      'tables/address-table-cases.csv',
+      'tables/commissioning-cases.csv',
+      'tables/landing-schedule-cases.csv',
+    ]);
+    await write();
+    expect(existsSync(join(folder, 'diagrams/one-line-diagram-cases.svg'))).toBe(false);
+    for (const other of others) expect(readFileSync(join(folder, other), 'utf8')).toBe('of somebody else');
   });
 
   it('puts one store of several files into one packet', async () => {

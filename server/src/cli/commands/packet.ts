@@ -95,12 +95,15 @@ async function packet(paths: readonly string[], options: PacketCommandOptions, t
 }
 
 function summaryText(
-  packets: readonly { folder: string; sheets: number; files: number; errors: number }[],
+  packets: readonly { folder: string; sheets: number; files: number; errors: number; kept: readonly string[] }[],
   wanted: readonly Format[],
 ): string {
-  const lines = packets.map(({ folder, sheets, files, errors }) => {
+  const lines = packets.flatMap(({ folder, sheets, files, errors, kept }) => {
     const open = errors === 0 ? '' : `; its plan has ${counted(errors, 'open error')}`;
-    return `${plainLine(folder)}: ${counted(sheets, 'sheet')} in ${counted(files, 'file')}${open}`;
+    return [
+      `${plainLine(folder)}: ${counted(sheets, 'sheet')} in ${counted(files, 'file')}${open}`,
+      ...kept.map((path) => `  kept ${plainLine(path)}, which is of an earlier packet and was changed by hand since`),
+    ];
   });
   return `${[...lines, `${counted(packets.length, 'packet')} written as ${wanted.join(', ')}.`].join('\n')}\n`;
 }
