@@ -3,15 +3,16 @@
  * bytes.
  */
 import type { Packet, Sheet } from '@fieldpair/shared/documents';
-import PDFDocument from 'pdfkit';
 import { sheetName } from './layout.js';
 import { type ContentsLine, setBlock } from './pdf/blocks.js';
+import { BatchedDocument } from './pdf/document.js';
+import { lackingOf } from './pdf/lacking.js';
 import { Pages } from './pdf/page.js';
 import { Pen } from './pdf/pen.js';
-import { fonts, hasAll, settable, substitute } from './pdf/typeface.js';
+import { fonts, settable, substitute } from './pdf/typeface.js';
 
 export async function packetPdf(packet: Packet): Promise<Uint8Array> {
-  const document = new PDFDocument({
+  const document = new BatchedDocument({
     autoFirstPage: false,
     bufferPages: true,
     // No font of the library's own: they lack most letters.
@@ -63,7 +64,7 @@ function setTitle(pages: Pages, { title, bus }: Sheet): void {
 }
 
 /** Sheets of one bus under the bus, in the order of the packet. */
-function outlineBy(document: typeof PDFDocument.prototype): (sheet: Sheet) => void {
+function outlineBy(document: BatchedDocument): (sheet: Sheet) => void {
   let bus: string | undefined;
   let parent: PDFKit.PDFOutline | undefined;
   return (sheet) => {
@@ -79,7 +80,7 @@ function outlineBy(document: typeof PDFDocument.prototype): (sheet: Sheet) => vo
 }
 
 function noteSubstitutes(pages: Pages, packet: Packet): void {
-  if (hasAll(JSON.stringify(packet))) return;
+  if (lackingOf(packet).size === 0) return;
   pages.need(30);
   const note = `${substitute} stands for a character that this document\u2019s typeface does not have; the HTML file of the packet shows it.`;
   for (const line of pages.pen.lines(note, pages.width)) {
@@ -88,7 +89,7 @@ function noteSubstitutes(pages: Pages, packet: Packet): void {
   }
 }
 
-async function collected(document: typeof PDFDocument.prototype): Promise<Uint8Array> {
+async function collected(document: BatchedDocument): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
   for await (const chunk of document) chunks.push(chunk as Uint8Array);
   return Buffer.concat(chunks);

@@ -1,5 +1,5 @@
 /** Sets text and lines on the pages of one PDF. Lengths are points (1/72 in), y downwards from the top of the page. */
-import type PDFDocument from 'pdfkit';
+import type { BatchedDocument } from './document.js';
 import { inSettingOrder, settable, type Weight } from './typeface.js';
 
 /** The least that is read at arm's length. */
@@ -9,27 +9,16 @@ export const leading = 12.5;
 /** After spaces and hyphens, but not between a number and its unit. */
 const breaks = /(?<=[\s\u2013-])(?<!\d (?=(?:ft|in|m|ohm|kohm|Mohm|mV|V|A|%)\b))/;
 
-/** Widths at one point, kept for the next packets, whose words are much the same. */
-const widths = { regular: new Map<string, number>(), bold: new Map<string, number>() };
-const mostWidths = 20_000;
-
 export class Pen {
-  readonly document: typeof PDFDocument.prototype;
+  readonly document: BatchedDocument;
 
-  constructor(document: typeof PDFDocument.prototype) {
+  constructor(document: BatchedDocument) {
     this.document = document;
   }
 
   /** The width of one line. */
   width(text: string, size = textSize, weight: Weight = 'regular'): number {
-    const known = widths[weight];
-    let width = known.get(text);
-    if (width === undefined) {
-      width = this.document.font(weight).fontSize(100).widthOfString(settable(text)) / 100;
-      if (mostWidths <= known.size) known.clear();
-      known.set(text, width);
-    }
-    return width * size;
+    return this.document.setFace(weight, size).widthOfString(settable(text));
   }
 
   /** Lines that are at most so wide: broken at spaces, after hyphens, and inside a word that is wider than a line. */
@@ -65,7 +54,7 @@ export class Pen {
     if (text === '') return;
     const width = anchor === 'start' ? 0 : this.width(text, size, weight);
     const left = anchor === 'start' ? x : anchor === 'middle' ? x - width / 2 : x - width;
-    this.document.font(weight).fontSize(size).fillColor(colour);
+    this.document.setFace(weight, size).fillColor(colour);
     this.document.text(inSettingOrder(settable(text)), left, y, { lineBreak: false });
   }
 

@@ -5,15 +5,37 @@
 
 import regular from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
 import bold from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf';
-import { create, type Font } from 'fontkit';
+import { create, type Font, type GlyphRun } from 'fontkit';
 
 export type Weight = 'regular' | 'bold';
 
 /** Read once for all packets; a document embeds only the letters that it uses. */
 export const fonts: Readonly<Record<Weight, Font>> = {
-  regular: create(Buffer.from(regular)) as Font,
-  bold: create(Buffer.from(bold)) as Font,
+  regular: remembering(create(Buffer.from(regular)) as Font),
+  bold: remembering(create(Buffer.from(bold)) as Font),
 };
+
+const mostWords = 20_000;
+
+/**
+ * A font that shapes each word once for all packets, whose words are much the same. Who sets a word scales the
+ * positions in place, and so gets ones of its own.
+ */
+function remembering(font: Font): Font {
+  const known = new Map<string, GlyphRun>();
+  const layout = font.layout.bind(font);
+  font.layout = (text, ...how) => {
+    if (0 < how.filter(Boolean).length) return layout(text, ...how);
+    let run = known.get(text);
+    if (!run) {
+      run = layout(text);
+      if (mostWords <= known.size) known.clear();
+      known.set(text, run);
+    }
+    return Object.create(run, { positions: { value: run.positions.map((position) => ({ ...position })) } }) as GlyphRun;
+  };
+  return font;
+}
 
 export const substitute = '\u25af';
 
@@ -28,10 +50,12 @@ export function settable(text: string): string {
   return [...text.normalize('NFC')].map((one) => (characters.has(one.codePointAt(0)!) ? one : substitute)).join('');
 }
 
-/** Whether the typeface has every character of a text. */
-export function hasAll(text: string): boolean {
-  for (const one of new Set(text.normalize('NFC'))) if (!characters.has(one.codePointAt(0)!)) return false;
-  return true;
+/** The characters of a text that the typeface lacks. */
+export function lackingIn(text: string): string[] {
+  if (isAscii.test(text)) return [];
+  const lacking: string[] = [];
+  for (const one of text.normalize('NFC')) if (!characters.has(one.codePointAt(0)!)) lacking.push(one);
+  return lacking;
 }
 
 const rightToLeft = /[\p{Script=Hebrew}\p{Script=Arabic}]/u;

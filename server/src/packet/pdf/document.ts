@@ -1,0 +1,55 @@
+/** The library's document, where it would do the same work over and over. */
+import PDFDocument from 'pdfkit';
+import type { Weight } from './typeface.js';
+
+/** Widths at one point, kept for the next packets, whose words are much the same. */
+const widths: Readonly<Record<Weight, Map<string, number>>> = { regular: new Map(), bold: new Map() };
+const mostWidths = 20_000;
+
+/**
+ * The library makes a byte array of each operator and keeps it until the page is complete, which for the tens of
+ * thousands of a packet takes longer than all else; here they are kept as text, and a page is one array.
+ */
+export class BatchedDocument extends PDFDocument {
+  readonly #operators = new Map<PDFKit.PDFPage, string[]>();
+  #weight: Weight = 'regular';
+  #size = 1;
+
+  setFace(weight: Weight, size: number): this {
+    [this.#weight, this.#size] = [weight, size];
+    return this.font(weight).fontSize(size);
+  }
+
+  /** Of a line of the weight and size that are set; the library asks for it, too, whenever it sets one. */
+  override widthOfString(text: string): number {
+    const known = widths[this.#weight];
+    let width = known.get(text);
+    if (width === undefined) {
+      width = super.widthOfString(text) / this.#size;
+      if (mostWidths <= known.size) known.clear();
+      known.set(text, width);
+    }
+    return width * this.#size;
+  }
+
+  override addContent(operator: string): this {
+    const operators = this.#operators.get(this.page);
+    if (operators) operators.push(operator);
+    else this.#operators.set(this.page, [operator]);
+    return this;
+  }
+
+  /** A page that another follows rarely gets more but its furniture. */
+  override addPage(options?: PDFKit.PDFDocumentOptions): this {
+    const operators = this.page && this.#operators.get(this.page);
+    if (operators) this.#operators.set(this.page, [operators.join('\n')]);
+    super.addPage(options);
+    return this;
+  }
+
+  override flushPages(): void {
+    for (const [page, operators] of this.#operators) page.write(operators.join('\n'));
+    this.#operators.clear();
+    super.flushPages();
+  }
+}
