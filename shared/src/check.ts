@@ -3,6 +3,7 @@
  *
  * A rule that fails inside does not take the others with it: it becomes a finding of its own (`internal-error`).
  */
+import { everyOccasion, type Occasions } from './figures/occasions.js';
 import { type BusStudy, createStudy } from './figures/study.js';
 import { compareFindings, type Finding, type Fix, type Severity } from './finding.js';
 import type { Bus, BusKind, Store, Waiver } from './network.js';
@@ -38,19 +39,37 @@ export function checkStore(store: Store, textReports: readonly NamedReport[], se
 const storeRules = allRules.filter((rule) => rule.scope === 'store');
 
 const noRules: readonly BusRule[] = [];
-const busRules = new Map<BusKind, readonly BusRule[]>();
+/** By kind and occasions, of which a fleet has few together. */
+const busRules = new Map<BusKind, Map<Occasions, readonly BusRule[]>>();
 
-/** The rules that speak of a kind; none where the kind is unknown. */
-function busRulesFor(kind: BusKind | undefined): readonly BusRule[] {
+/** The rules that speak of a kind of bus and look at any of its occasions; none where the kind is unknown. */
+function busRulesFor(kind: BusKind | undefined, found: Occasions): readonly BusRule[] {
   if (kind === undefined) return noRules;
-  let known = busRules.get(kind);
+  let ofKind = busRules.get(kind);
+  if (!ofKind) {
+    ofKind = new Map();
+    busRules.set(kind, ofKind);
+  }
+  let known = ofKind.get(found);
   if (!known) {
     known = allRules.filter(
-      (rule): rule is BusRule => rule.scope === 'bus' && (rule.kinds === 'every' || rule.kinds.includes(kind)),
+      (rule): rule is BusRule =>
+        rule.scope === 'bus' &&
+        (rule.kinds === 'every' || rule.kinds.includes(kind)) &&
+        (rule.occasions === undefined || (rule.occasions & found) !== 0),
     );
-    busRules.set(kind, known);
+    ofKind.set(found, known);
   }
   return known;
+}
+
+/** Where they cannot be told, every rule is asked, so that each that has a mistake inside says so. */
+function occasionsToJudge(study: BusStudy): Occasions {
+  try {
+    return study.occasions;
+  } catch {
+    return everyOccasion;
+  }
 }
 
 /** Runs rules on one store, one after the other, and makes findings of what they report. */
@@ -74,7 +93,7 @@ class Judging {
 
   judgeBus(study: BusStudy): void {
     this.#bus = study.bus;
-    for (const rule of busRulesFor(study.bus.kind)) {
+    for (const rule of busRulesFor(study.bus.kind, occasionsToJudge(study))) {
       if (!this.#isOn(rule)) continue;
       this.#rule = rule;
       try {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BusBuilder, busOf } from '../testing/network.js';
-import { type Shape, shapeOf } from './shape.js';
+import { type Shape, shapeOf, walkedShape } from './shape.js';
 
 const shapeFrom = (draw: (bus: BusBuilder) => BusBuilder): Shape => draw(busOf('rs485')).built().study.shape;
 
@@ -24,6 +24,19 @@ describe('the shape of a bus', () => {
     expect(shape.ends).toEqual([2, 4]);
     expect(shape.trunk).toEqual([2, 1, 0, 3, 4]);
     expect(shape.distance).toEqual([0, 10, 30, 5, 10]);
+  });
+
+  it('of a plain chain is what a walk finds', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 100 }), { minLength: 1, maxLength: 20 }), (lengths) => {
+        const builder = busOf('rs485').from('head');
+        for (const [at, length] of lengths.entries()) builder.to(`n${at}`, length);
+        const { bus } = builder.built();
+        const walked = walkedShape(bus);
+        const seen = shapeOf(bus);
+        expect(Object.fromEntries(Object.keys(walked).map((key) => [key, seen[key as keyof Shape]]))).toEqual(walked);
+      }),
+    );
   });
 
   it('of a single landing has no ends', () => {

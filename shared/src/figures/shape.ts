@@ -48,10 +48,70 @@ export interface Shape {
   readonly taps: readonly Tap[];
 }
 
-const noTaps: readonly Tap[] = [];
+const nothing: readonly never[] = [];
+const noTaps: readonly Tap[] = nothing;
 const nothingOnTap: ReadonlySet<LandingIndex> = new Set();
 
 export function shapeOf(bus: Bus): Shape {
+  return isPlainChain(bus) ? new PlainChain(bus) : walkedShape(bus);
+}
+
+/** Whether the text draws one chain from end to end: each run leads from the landing reached last to a new one. */
+function isPlainChain({ landings, runs }: Bus): boolean {
+  if (runs.length === 0 || landings.length !== runs.length + 1) return false;
+  for (let index = 0; index < runs.length; index++) {
+    const { from, to, tap, spare } = runs[index]!;
+    if (from !== index || to !== index + 1 || tap || spare) return false;
+  }
+  return true;
+}
+
+/** Nearly all buses are such chains. Their shape is seen without a walk, which is made when somebody asks for more. */
+class PlainChain implements Shape {
+  readonly closing = nothing;
+  readonly branches = nothing;
+  readonly loose = nothing;
+  readonly taps = noTaps;
+  readonly onTap = nothingOnTap;
+  readonly ends: readonly [LandingIndex, LandingIndex];
+  readonly #bus: Bus;
+  #walked: Shape | undefined;
+
+  constructor(bus: Bus) {
+    this.#bus = bus;
+    this.ends = [0, bus.runs.length];
+  }
+
+  get #asWalked(): Shape {
+    this.#walked ??= walkedShape(this.#bus);
+    return this.#walked;
+  }
+
+  get components() {
+    return this.#asWalked.components;
+  }
+  get componentOf() {
+    return this.#asWalked.componentOf;
+  }
+  get trunkDegree() {
+    return this.#asWalked.trunkDegree;
+  }
+  get trunk() {
+    return this.#asWalked.trunk;
+  }
+  get distance() {
+    return this.#asWalked.distance;
+  }
+  get walk() {
+    return this.#asWalked.walk;
+  }
+  get reachedBy() {
+    return this.#asWalked.reachedBy;
+  }
+}
+
+/** The shape of any bus. */
+export function walkedShape(bus: Bus): Shape {
   const count = bus.landings.length;
   const incidence = incidenceOf(bus);
   const { components, componentOf, order, reachedBy, distance, closing } = walkOf(bus, incidence);

@@ -20,9 +20,11 @@ import { meterReadings } from '../physics/meter.js';
 import { type Supply, supplyOf } from '../physics/supply.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
 import { formatLength, metres, seconds } from '../quantity.js';
+import { type Census, censusOf } from './census.js';
 import { delaysOf } from './delays.js';
 import { type Link, linksOf } from './links.js';
 import { longestWay, type Way } from './longest-way.js';
+import { type Occasions, occasionsOf } from './occasions.js';
 import { runsByCable } from './runs-by-cable.js';
 import { type Shape, shapeOf } from './shape.js';
 import { loopResistanceOf, trunkLengthOf } from './trunk.js';
@@ -34,6 +36,10 @@ export interface BusStudy {
   readonly store: Store;
   readonly bus: Bus;
   readonly shape: Shape;
+  /** What occurs on it: for rules, which are soon done where it is nothing out of the ordinary. */
+  readonly census: Census;
+  /** What of it gives rules something to look at. */
+  readonly occasions: Occasions;
   /** Sum of all runs, taps too, spares not. */
   readonly length: Metres;
   /** From end to end, taps aside; 0 for what is no chain. */
@@ -101,6 +107,8 @@ class LazyStudy implements BusStudy {
   private readonly perMetre = new Map<Cable, Known<Range<OhmsPerMetre>>>();
   // What was computed, once it was.
   private madeShape?: Shape;
+  private madeCensus?: Census;
+  private madeOccasions?: Occasions;
   private madeLength?: Metres;
   private madeTrunkLength?: Metres;
   private madeFarthest?: Known<Way | undefined>;
@@ -126,6 +134,16 @@ class LazyStudy implements BusStudy {
   get shape(): Shape {
     this.madeShape ??= shapeOf(this.bus);
     return this.madeShape;
+  }
+
+  get census(): Census {
+    this.madeCensus ??= censusOf(this.bus);
+    return this.madeCensus;
+  }
+
+  get occasions(): Occasions {
+    this.madeOccasions ??= occasionsOf(this);
+    return this.madeOccasions;
   }
 
   get length(): Metres {
@@ -162,7 +180,9 @@ class LazyStudy implements BusStudy {
   }
 
   get heads(): readonly Landing[] {
-    this.madeHeads ??= this.bus.landings.filter(({ node }) => node?.device?.role === 'head');
+    this.madeHeads ??= this.census.outfits
+      .flatMap(({ device, landings }) => (device?.role === 'head' ? landings : []))
+      .sort((left, right) => left.index - right.index);
     return this.madeHeads;
   }
 
@@ -207,7 +227,7 @@ class LazyStudy implements BusStudy {
   }
 
   get unitLoads(): Known<Ratio> {
-    this.madeLoads ??= unitLoadsOf(this.bus);
+    this.madeLoads ??= unitLoadsOf(this);
     return this.madeLoads;
   }
 

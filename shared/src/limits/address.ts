@@ -1,4 +1,5 @@
 /** Which addresses a kind of bus has. */
+import type { AddressRange } from '../figures/census.js';
 import type { BusKind, DeviceRole } from '../network.js';
 
 export interface AddressSpace {
@@ -36,6 +37,13 @@ export const addressSpaces: Readonly<Partial<Record<BusKind, AddressSpace>>> = {
 /** The highest address of a device in a space; of other roles than `head` the catalogue does not tell who is a master. */
 export const highestOf = (space: AddressSpace, role: DeviceRole | undefined): number =>
   role === 'head' ? (space.highOfMasters ?? space.high) : space.high;
+
+/** Whether all of some landings' addresses are of a kind. */
+export const areAddressesOf = (
+  kind: BusKind | undefined,
+  { least, most, allWhole }: AddressRange,
+  role?: DeviceRole,
+): boolean => most < least || (allWhole && isAddressOf(kind, least, role) && isAddressOf(kind, most, role));
 
 /** A whole number inside the kind's space; any whole number from 0 up where there is none. */
 export function isAddressOf(kind: BusKind | undefined, address: number, role?: DeviceRole): boolean {

@@ -84,11 +84,11 @@ const halfway = Math.sqrt(52.3 * 105);
  * What the terminators of a segment say that it is meant to be. A chain with two or more of them, one at an end, is a
  * bus, and so is one with a single terminator of a bus's value at an end; everything else is of free form.
  */
-export function segmentForm({ bus, shape }: BusStudy): SegmentForm {
+export function segmentForm({ census, shape }: BusStudy): SegmentForm {
   const { ends } = shape;
   if (!ends) return 'free';
   // A switch that is asked for and not there was meant to be a terminator, of whatever value.
-  const places = bus.landings.filter(({ terminations, missingSwitch }) => terminations.length > 0 || missingSwitch);
+  const places = census.remarked.filter(({ terminations, missingSwitch }) => terminations.length > 0 || missingSwitch);
   const count = places.reduce((sum, { terminations }) => sum + Math.max(1, terminations.length), 0);
   const atEnd = places.find(({ index }) => ends.includes(index));
   if (!atEnd) return 'free';

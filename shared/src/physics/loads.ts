@@ -2,6 +2,7 @@
  * How devices load the pair. On RS-485 one unit load is about 12 kohm from each line to common (TIA-485-A: 1.0 mA at +12 V,
  * -0.8 mA at -7 V), not across the pair, where it looks like 24 kohm.
  */
+import type { BusStudy } from '../figures/study.js';
 import { type Known, listed } from '../known.js';
 import { type Bus, type BusKind, type Landing, type LandingIndex, rs485Kinds } from '../network.js';
 import { type Ohms, ohms, type Ratio, ratio } from '../quantity.js';
@@ -37,13 +38,13 @@ export function portConductance(kind: BusKind | undefined, landing: Landing): Po
 }
 
 /** Sum of the unit loads of all ports of a bus, islands too. */
-export function unitLoadsOf(bus: Bus): Known<Ratio> {
+export function unitLoadsOf({ bus, census }: Pick<BusStudy, 'bus' | 'census'>): Known<Ratio> {
   if (bus.kind !== undefined && !rs485Kinds.has(bus.kind)) return { unknown: 'unit loads: they are of RS-485 alone' };
   let sum = 0;
-  for (const landing of bus.landings) {
-    const load = landingLoad(landing);
+  for (const { landings } of census.outfits) {
+    const load = landingLoad(landings[0]!);
     if (load === undefined) return { unknown: missingLoads(bus, bus.landings.keys()) };
-    sum += load;
+    sum += load * landings.length;
   }
   return ratio(sum);
 }

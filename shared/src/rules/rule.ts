@@ -4,6 +4,7 @@
  * A rule looks at a bus or a store through a {@link BusStudy}, which computes each figure once. It reports one
  * finding for one cause and stays silent where the text is damaged or a name unresolved: that has its own finding.
  */
+import type { Occasions } from '../figures/occasions.js';
 import type { BusStudy } from '../figures/study.js';
 import type { Fix, RelatedPlace, Severity } from '../finding.js';
 import type { Bus, BusKind, Landing, Place, Run, Store } from '../network.js';
@@ -50,6 +51,11 @@ export interface Report {
 /** A rule about one bus. */
 export interface BusRule extends RuleBase {
   readonly scope: 'bus';
+  /**
+   * Where it is asked at all: on a bus that has any of these. Left out, it looks at every bus. Only spares calls: `check`
+   * has nothing to say elsewhere, to which `test/occasions.test.ts` holds it.
+   */
+  readonly occasions?: Occasions;
   readonly check: (study: BusStudy, report: (finding: Report) => void) => void;
 }
 

@@ -26,9 +26,9 @@ ${soundRemarks}`),
     ],
     since: '0.1.0',
   },
-  check(store, _, report) {
-    for (const bus of store.buses) {
-      if (bus.kind === undefined || allDiffer(bus)) continue;
+  check(store, studies, report) {
+    for (const { bus, census } of studies) {
+      if (bus.kind === undefined || census.ascending) continue;
       const first = new Map<number, Landing>();
       for (const landing of bus.landings) {
         const { address, name } = landing;
@@ -52,14 +52,6 @@ ${soundRemarks}`),
     for (const network of store.networks) checkNetwork(network, store, report);
   },
 };
-
-/** Whether no two landings have the same address, which is soon told. */
-function allDiffer({ landings }: Bus): boolean {
-  const seen = new Set<number>();
-  let count = 0;
-  for (const { address } of landings) if (address && ++count !== seen.add(address.value).size) return false;
-  return true;
-}
 
 /** The other one may move instead, when just these two share the address. */
 function otherFixes(bus: Bus, other: Landing, address: number): Fix[] {

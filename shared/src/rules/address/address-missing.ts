@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
 import { addressFixes, freeAddress, settingText } from './addresses.js';
@@ -5,6 +6,7 @@ import { addressFixes, freeAddress, settingText } from './addresses.js';
 export const addressMissing: BusRule = {
   id: 'address-missing',
   scope: 'bus',
+  occasions: occasion.unusualAddress,
   severity: 'error',
   kinds: 'every',
   explanation: {
@@ -24,20 +26,22 @@ ${soundRemarks}`),
     ],
     since: '0.1.0',
   },
-  check({ bus }, report) {
+  check({ bus, census }, report) {
     if (bus.damaged) return;
-    for (const landing of bus.landings) {
-      const { node, port, address, name, place } = landing;
-      if (address || !port?.address) continue;
-      const role = node?.device?.role;
-      if (role !== 'node' && !(role === 'head' && bus.kind === 'bacnet-mstp')) continue;
-      const free = freeAddress(bus, landing);
-      report({
-        message: `${name} has no address on bus ${bus.name}; write address ${free ?? 'N'} and set it on the device (${settingText(landing)})`,
-        place,
-        at: name,
-        fixes: () => addressFixes(bus, landing),
-      });
+    for (const { device, port, landings, addresses } of census.outfits) {
+      if (addresses.complete || !port?.address) continue;
+      if (device?.role !== 'node' && !(device?.role === 'head' && bus.kind === 'bacnet-mstp')) continue;
+      for (const landing of landings) {
+        const { address, name, place } = landing;
+        if (address) continue;
+        const free = freeAddress(bus, landing);
+        report({
+          message: `${name} has no address on bus ${bus.name}; write address ${free ?? 'N'} and set it on the device (${settingText(landing)})`,
+          place,
+          at: name,
+          fixes: () => addressFixes(bus, landing),
+        });
+      }
     }
   },
 };

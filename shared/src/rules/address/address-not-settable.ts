@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { isAddressOf } from '../../limits/address.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
@@ -6,6 +7,7 @@ import { addressFixes, settingText } from './addresses.js';
 export const addressNotSettable: BusRule = {
   id: 'address-not-settable',
   scope: 'bus',
+  occasions: occasion.unusualAddress,
   severity: 'error',
   kinds: 'every',
   explanation: {
@@ -21,20 +23,23 @@ ${soundRemarks}`),
     sources: ["The device's own documentation, as the catalogue repeats it"],
     since: '0.1.0',
   },
-  check({ bus }, report) {
-    for (const landing of bus.landings) {
-      const { address, port, name, node } = landing;
+  check({ bus, census }, report) {
+    for (const { device, port, landings, addresses } of census.outfits) {
       const setting = port?.address;
-      // An address that the kind itself does not have is told once, by the rule about the range.
-      if (!address || !setting || !isAddressOf(bus.kind, address.value, node?.device?.role)) continue;
-      if (setting.low <= address.value && address.value <= setting.high) continue;
-      report({
-        message: `${name} cannot be set to address ${address.value}: ${settingText(landing)}; give it one of these`,
-        place: address.place,
-        related: [{ message: `port ${port.name} is described here`, place: port.place }],
-        at: name,
-        fixes: () => addressFixes(bus, landing),
-      });
+      if (!setting || (setting.low <= addresses.least && addresses.most <= setting.high)) continue;
+      for (const landing of landings) {
+        const { address, name } = landing;
+        // An address that the kind itself does not have is told once, by the rule about the range.
+        if (!address || !isAddressOf(bus.kind, address.value, device?.role)) continue;
+        if (setting.low <= address.value && address.value <= setting.high) continue;
+        report({
+          message: `${name} cannot be set to address ${address.value}: ${settingText(landing)}; give it one of these`,
+          place: address.place,
+          related: [{ message: `port ${port.name} is described here`, place: port.place }],
+          at: name,
+          fixes: () => addressFixes(bus, landing),
+        });
+      }
     }
   },
 };

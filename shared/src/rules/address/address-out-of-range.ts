@@ -1,11 +1,13 @@
-import { addressSpaces, highestOf, isAddressOf } from '../../limits/address.js';
+import { occasion } from '../../figures/occasions.js';
+import { addressSpaces, areAddressesOf, highestOf, isAddressOf } from '../../limits/address.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
-import type { BusRule } from '../rule.js';
+import type { Bus, BusRule, Landing, Report } from '../rule.js';
 import { addressFixes } from './addresses.js';
 
 export const addressOutOfRange: BusRule = {
   id: 'address-out-of-range',
   scope: 'bus',
+  occasions: occasion.unusualAddress,
   severity: 'error',
   kinds: 'every',
   explanation: {
@@ -24,24 +26,30 @@ ${soundRemarks}`),
     ],
     since: '0.1.0',
   },
-  check({ bus }, report) {
-    for (const landing of bus.landings) {
-      const { address, name, node } = landing;
-      const role = node?.device?.role;
-      if (!address || isAddressOf(bus.kind, address.value, role)) continue;
-      const space = bus.kind && addressSpaces[bus.kind];
-      // Reserved ones have a rule of their own.
-      if (space?.reservedFor(address.value) !== undefined) continue;
-      const isHigh = space && isAddressOf(bus.kind, address.value);
-      const whose = isHigh ? `the ${bus.kind} address of a head, which passes the token,` : `a ${bus.kind} address`;
-      report({
-        message: space
-          ? `${name} has address ${address.value}; ${whose} is a whole number from ${space.low} to ${highestOf(space, role)} (${space.source})`
-          : `${name} has address ${address.value}; an address is a whole number from 0 up`,
-        place: address.place,
-        at: name,
-        fixes: () => addressFixes(bus, landing),
-      });
+  check({ bus, census }, report) {
+    for (const { device, landings, addresses } of census.outfits) {
+      if (!areAddressesOf(bus.kind, addresses, device?.role)) checkAll(bus, landings, report);
     }
   },
 };
+
+function checkAll(bus: Bus, landings: readonly Landing[], report: (finding: Report) => void): void {
+  for (const landing of landings) {
+    const { address, name, node } = landing;
+    const role = node?.device?.role;
+    if (!address || isAddressOf(bus.kind, address.value, role)) continue;
+    const space = bus.kind && addressSpaces[bus.kind];
+    // Reserved ones have a rule of their own.
+    if (space?.reservedFor(address.value) !== undefined) continue;
+    const isHigh = space && isAddressOf(bus.kind, address.value);
+    const whose = isHigh ? `the ${bus.kind} address of a head, which passes the token,` : `a ${bus.kind} address`;
+    report({
+      message: space
+        ? `${name} has address ${address.value}; ${whose} is a whole number from ${space.low} to ${highestOf(space, role)} (${space.source})`
+        : `${name} has address ${address.value}; an address is a whole number from 0 up`,
+      place: address.place,
+      at: name,
+      fixes: () => addressFixes(bus, landing),
+    });
+  }
+}

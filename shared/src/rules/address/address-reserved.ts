@@ -1,4 +1,5 @@
-import { addressSpaces } from '../../limits/address.js';
+import { occasion } from '../../figures/occasions.js';
+import { addressSpaces, areAddressesOf } from '../../limits/address.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
 import { addressFixes } from './addresses.js';
@@ -6,6 +7,7 @@ import { addressFixes } from './addresses.js';
 export const addressReserved: BusRule = {
   id: 'address-reserved',
   scope: 'bus',
+  occasions: occasion.unusualAddress,
   severity: 'error',
   kinds: ['modbus-rtu'],
   explanation: {
@@ -21,18 +23,21 @@ ${soundRemarks}`),
     sources: ['MODBUS over Serial Line, Specification and Implementation Guide V1.02, 2.2 and 5'],
     since: '0.1.0',
   },
-  check({ bus }, report) {
+  check({ bus, census }, report) {
     const space = bus.kind && addressSpaces[bus.kind];
-    for (const landing of bus.landings) {
-      const { address, name } = landing;
-      const use = address && space?.reservedFor(address.value);
-      if (!address || use === undefined) continue;
-      report({
-        message: `${name} has address ${address.value}, which is kept for ${use}; devices have ${space?.low} to ${space?.high} (${space?.source})`,
-        place: address.place,
-        at: name,
-        fixes: () => addressFixes(bus, landing),
-      });
+    for (const { landings, addresses } of census.outfits) {
+      if (areAddressesOf(bus.kind, addresses)) continue;
+      for (const landing of landings) {
+        const { address, name } = landing;
+        const use = address && space?.reservedFor(address.value);
+        if (!address || use === undefined) continue;
+        report({
+          message: `${name} has address ${address.value}, which is kept for ${use}; devices have ${space?.low} to ${space?.high} (${space?.source})`,
+          place: address.place,
+          at: name,
+          fixes: () => addressFixes(bus, landing),
+        });
+      }
     }
   },
 };

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { listed } from '../../known.js';
 import { portServes } from '../../ports.js';
 import { exampleFile, soundRemarks } from '../pair/example.js';
@@ -27,6 +28,7 @@ ${soundRemarks}`,
 export const portKindMismatch: BusRule = {
   id: 'port-kind-mismatch',
   scope: 'bus',
+  occasions: occasion.unusualPort,
   severity: 'error',
   kinds: 'every',
   explanation: {
@@ -42,29 +44,30 @@ export const portKindMismatch: BusRule = {
     ],
     since: '0.1.0',
   },
-  check({ store, bus }, report) {
+  check({ store, bus, census }, report) {
     const { kind } = bus;
     if (kind === undefined) return;
-    for (const landing of bus.landings) {
-      const { node, port, name } = landing;
-      const ports = node?.device?.ports ?? [];
-      if (port) {
-        if (port.kind === undefined || portServes(port, kind)) continue;
-        report({
-          message: `port ${port.name} of ${node?.name} is ${purposeOf(port)}, and bus ${bus.name} is ${kind}; land it on a port for ${kind}`,
-          place: portPlaceOf(landing),
-          related: [{ message: `port ${port.name} is described here`, place: port.place }],
-          at: name,
-          fixes: () => portFixes(store, bus, landing),
-        });
-      } else if (node?.device && !landing.portPlace && ports.length) {
-        if (ports.some((one) => one.kind === undefined || portServes(one, kind))) continue;
-        report({
-          message: `${node.name} has no port for ${kind}; its ports are ${listed(ports.map((one) => `${one.name} (${purposeOf(one)})`))}`,
-          place: landing.place,
-          related: [{ message: `device ${node.device.name} is described here`, place: node.device.place }],
-          at: name,
-        });
+    for (const { device, port, landings } of census.outfits) {
+      const possible = port ? [port] : (device?.ports ?? []);
+      if (!possible.length || possible.some((one) => one.kind === undefined || portServes(one, kind))) continue;
+      for (const landing of landings) {
+        const { node, name } = landing;
+        if (port) {
+          report({
+            message: `port ${port.name} of ${node?.name} is ${purposeOf(port)}, and bus ${bus.name} is ${kind}; land it on a port for ${kind}`,
+            place: portPlaceOf(landing),
+            related: [{ message: `port ${port.name} is described here`, place: port.place }],
+            at: name,
+            fixes: () => portFixes(store, bus, landing),
+          });
+        } else if (node && device && !landing.portPlace) {
+          report({
+            message: `${node.name} has no port for ${kind}; its ports are ${listed(possible.map((one) => `${one.name} (${purposeOf(one)})`))}`,
+            place: landing.place,
+            related: [{ message: `device ${device.name} is described here`, place: device.place }],
+            at: name,
+          });
+        }
       }
     }
   },

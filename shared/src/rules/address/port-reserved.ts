@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { Fix } from '../../finding.js';
 import { listed } from '../../known.js';
 import type { Bus, Landing, Port } from '../../network.js';
@@ -23,6 +24,7 @@ ${soundRemarks}`,
 export const portReserved: BusRule = {
   id: 'port-reserved',
   scope: 'bus',
+  occasions: occasion.unusualPort,
   severity: 'error',
   kinds: 'every',
   explanation: {
@@ -37,28 +39,33 @@ export const portReserved: BusRule = {
     sources: ["The device's own documentation, as the catalogue repeats it"],
     since: '0.1.0',
   },
-  check({ store, bus }, report) {
+  check({ store, bus, census }, report) {
     const { kind } = bus;
     if (kind === undefined) return;
-    for (const landing of bus.landings) {
-      const { node, port, name } = landing;
-      if (!node?.device || !port?.reserved || !portServes(port, kind)) continue;
+    for (const { device, port, landings } of census.outfits) {
+      if (!device || !port?.reserved || !portServes(port, kind)) continue;
       const { revisions, reason, place } = port.reserved;
-      const enabled = node.device.revisions.filter((revision) => !revisions.includes(revision));
+      const enabled = device.revisions.filter((revision) => !revisions.includes(revision));
       const never = revisions.length === 0 || enabled.length === 0;
-      if (node.revision && !isReserved(port, node)) continue;
-      const because = reason === undefined ? '' : ` (${reason})`;
-      const certain = node.revision !== undefined || never;
-      report({
-        severity: certain ? 'error' : 'warning',
-        message: certain
-          ? `port ${port.name} of ${node.name} is there and not enabled${node.revision && !never ? ` on revision ${node.revision.value}` : ''}${because}; land bus ${bus.name} on another port`
-          : `port ${port.name} of ${node.name} is not enabled on revision ${listed(revisions)}${because}, and the plan does not say which revision ${node.name} is; write it`,
-        place: portPlaceOf(landing),
-        related: [{ message: 'the port is reserved here', place }],
-        at: name,
-        fixes: () => [...portFixes(store, bus, landing), ...(never ? [] : revisionFixes(bus, landing, port, enabled))],
-      });
+      for (const landing of landings) {
+        const { node, name } = landing;
+        if (!node || (node.revision && !isReserved(port, node))) continue;
+        const because = reason === undefined ? '' : ` (${reason})`;
+        const certain = node.revision !== undefined || never;
+        report({
+          severity: certain ? 'error' : 'warning',
+          message: certain
+            ? `port ${port.name} of ${node.name} is there and not enabled${node.revision && !never ? ` on revision ${node.revision.value}` : ''}${because}; land bus ${bus.name} on another port`
+            : `port ${port.name} of ${node.name} is not enabled on revision ${listed(revisions)}${because}, and the plan does not say which revision ${node.name} is; write it`,
+          place: portPlaceOf(landing),
+          related: [{ message: 'the port is reserved here', place }],
+          at: name,
+          fixes: () => [
+            ...portFixes(store, bus, landing),
+            ...(never ? [] : revisionFixes(bus, landing, port, enabled)),
+          ],
+        });
+      }
     }
   },
 };

@@ -36,7 +36,7 @@ export const portTaken: StoreRule = {
   },
   check(store, _, report) {
     // Only these can meet another bus at a port.
-    const shared = nodesLandedTwice(store);
+    const shared = nodesLandedAgain(store);
     if (!shared.size) return;
     const first = new Map<string, { readonly bus: Bus; readonly landing: Landing }>();
     for (const bus of store.buses) {
@@ -63,16 +63,16 @@ export const portTaken: StoreRule = {
   },
 };
 
-/** Nodes with several landings. */
-function nodesLandedTwice(store: Store): Set<StoreNode> {
-  const seen = new Set<StoreNode>();
-  const twice = new Set<StoreNode>();
-  for (const bus of store.buses) {
-    for (const { node } of bus.landings) {
+/** Nodes with several landings, and those that are landed in another order than they are declared in. */
+function nodesLandedAgain({ nodes, buses }: Store): Set<StoreNode> {
+  const again = new Set<StoreNode>();
+  let next = 0;
+  for (const { landings } of buses) {
+    for (const { node } of landings) {
       if (!node) continue;
-      const before = seen.size;
-      if (seen.add(node).size === before) twice.add(node);
+      if (node === nodes[next]) next++;
+      else again.add(node);
     }
   }
-  return twice;
+  return again;
 }

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { listed } from '../../known.js';
 import { servingPorts } from '../../ports.js';
 import { exampleFile, headOf, headPort, soundRemarks } from '../pair/example.js';
@@ -17,6 +18,7 @@ ${soundRemarks}`,
 export const portUnstated: BusRule = {
   id: 'port-unstated',
   scope: 'bus',
+  occasions: occasion.unusualPort,
   severity: 'error',
   kinds: 'every',
   explanation: {
@@ -29,26 +31,29 @@ export const portUnstated: BusRule = {
     sources: ["The device's own documentation, as the catalogue repeats it"],
     since: '0.1.0',
   },
-  check({ store, bus }, report) {
+  check({ store, bus, census }, report) {
     if (bus.kind === undefined) return;
-    for (const landing of bus.landings) {
-      const { node, port, portPlace, name, place } = landing;
-      if (!node?.device || port || portPlace) continue;
-      const { fit, poor } = servingPorts(node, bus);
-      const choices = fit.length ? fit : poor;
-      const [first, second] = choices;
-      if (!first || !second) continue;
-      report({
-        message: `${node.name} has ${choices.length} ports for ${bus.kind} (${listed(choices.map((one) => one.name))}); write which, such as ${node.name}.${first.name}`,
-        place,
-        related: choices.map((one) => ({ message: `port ${one.name} could take the bus`, place: one.place })),
-        at: name,
-        fixes: () => {
-          const free = landablePorts(store, bus, landing);
-          // With all others taken, the one that is left follows from the rest of the text.
-          return portFixes(store, bus, landing, free, fit.length > 1 && free.length === 1);
-        },
-      });
+    for (const { device, port, landings } of census.outfits) {
+      if (!device || port) continue;
+      for (const landing of landings) {
+        const { node, portPlace, name, place } = landing;
+        if (!node || portPlace) continue;
+        const { fit, poor } = servingPorts(node, bus);
+        const choices = fit.length ? fit : poor;
+        const [first, second] = choices;
+        if (!first || !second) continue;
+        report({
+          message: `${node.name} has ${choices.length} ports for ${bus.kind} (${listed(choices.map((one) => one.name))}); write which, such as ${node.name}.${first.name}`,
+          place,
+          related: choices.map((one) => ({ message: `port ${one.name} could take the bus`, place: one.place })),
+          at: name,
+          fixes: () => {
+            const free = landablePorts(store, bus, landing);
+            // With all others taken, the one that is left follows from the rest of the text.
+            return portFixes(store, bus, landing, free, fit.length > 1 && free.length === 1);
+          },
+        });
+      }
     }
   },
 };

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { portReserved, portServes } from '../../ports.js';
 import { exampleFile, headOf, headPort, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
@@ -16,6 +17,7 @@ ${soundRemarks}`,
 export const portWrongTwin: BusRule = {
   id: 'port-wrong-twin',
   scope: 'bus',
+  occasions: occasion.unusualPort,
   severity: 'error',
   kinds: 'every',
   explanation: {
@@ -28,29 +30,32 @@ export const portWrongTwin: BusRule = {
     sources: ["The device's own documentation, as the catalogue repeats it"],
     since: '0.1.0',
   },
-  check({ store, bus }, report) {
+  check({ store, bus, census }, report) {
     const { kind } = bus;
     if (kind === undefined) return;
-    for (const landing of bus.landings) {
-      const { node, port, name } = landing;
+    for (const { port, landings } of census.outfits) {
       // A port that does not serve the bus, or is not enabled, has that as its one finding.
-      if (!node || !port?.twinOf || !portServes(port, kind) || portReserved(port, node)) continue;
+      if (!port?.twinOf || !portServes(port, kind)) continue;
       const { port: right, reason, place } = port.twinOf;
-      report({
-        message: `port ${port.name} of ${node.name} only looks like ${right}${reason === undefined ? '' : ` (${reason})`}; land bus ${bus.name} on ${node.name}.${right}`,
-        place: portPlaceOf(landing),
-        related: [{ message: `port ${port.name} is called a twin here`, place }],
-        at: name,
-        fixes: () => {
-          const free = landablePorts(store, bus, landing);
-          return portFixes(
-            store,
-            bus,
-            landing,
-            free.filter((one) => one.name === right),
-          );
-        },
-      });
+      for (const landing of landings) {
+        const { node, name } = landing;
+        if (!node || portReserved(port, node)) continue;
+        report({
+          message: `port ${port.name} of ${node.name} only looks like ${right}${reason === undefined ? '' : ` (${reason})`}; land bus ${bus.name} on ${node.name}.${right}`,
+          place: portPlaceOf(landing),
+          related: [{ message: `port ${port.name} is called a twin here`, place }],
+          at: name,
+          fixes: () => {
+            const free = landablePorts(store, bus, landing);
+            return portFixes(
+              store,
+              bus,
+              landing,
+              free.filter((one) => one.name === right),
+            );
+          },
+        });
+      }
     }
   },
 };

@@ -1,7 +1,8 @@
+import { occasion } from '../../figures/occasions.js';
 import type { Fix } from '../../finding.js';
 import { listed } from '../../known.js';
 import type { Bus, Landing } from '../../network.js';
-import { portServes, ratesInCommon } from '../../ports.js';
+import { portServes, ratesInCommon, takesRate } from '../../ports.js';
 import { type BitsPerSecond, formatNumber } from '../../quantity.js';
 import { exampleFile, soundRemarks } from '../pair/example.js';
 import type { BusRule } from '../rule.js';
@@ -17,6 +18,7 @@ ${soundRemarks}`,
 export const rateMismatch: BusRule = {
   id: 'rate-mismatch',
   scope: 'bus',
+  occasions: occasion.unusualRate,
   severity: 'error',
   kinds: 'every',
   explanation: {
@@ -32,9 +34,9 @@ export const rateMismatch: BusRule = {
     ],
     since: '0.1.0',
   },
-  check({ bus }, report) {
+  check({ bus, census }, report) {
     const { rate, kind } = bus;
-    if (!rate || kind === undefined) return;
+    if (!rate || kind === undefined || !census.outfits.some(({ port }) => port && !takesRate(port, rate.value))) return;
     const stating = bus.landings.filter(({ port }) => port?.rates.length && portServes(port, kind));
     const unable = stating.filter(({ port }) => !port?.rates.includes(rate.value));
     const [first] = unable;

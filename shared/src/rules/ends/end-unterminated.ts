@@ -1,5 +1,6 @@
 /** An end of the bus without a terminator. */
 
+import { occasion } from '../../figures/occasions.js';
 import { dueTermination } from '../../limits/due-terminator.js';
 import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
@@ -20,6 +21,7 @@ import {
 export const endUnterminated: BusRule = {
   id: 'end-unterminated',
   scope: 'bus',
+  occasions: occasion.unusualTerminators,
   severity: 'error',
   kinds: terminatedKinds,
   check(study, report) {

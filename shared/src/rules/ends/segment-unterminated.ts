@@ -1,4 +1,5 @@
 /** A free-topology segment without its terminator. */
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import { dueTermination } from '../../limits/due-terminator.js';
 import { segmentForm, segmentStub } from '../../limits/free-topology.js';
@@ -9,6 +10,7 @@ import { isBare, partsText, terminateEdit, terminateTitle } from './terminators.
 export const segmentUnterminated: BusRule = {
   id: 'segment-unterminated',
   scope: 'bus',
+  occasions: occasion.unusualTerminators,
   severity: 'error',
   kinds: ['free-topology'],
   check(study, report) {

@@ -1,5 +1,7 @@
 /** Two terminators at one end, other than a switch and a resistor. */
 
+import { occasion } from '../../figures/occasions.js';
+import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import { listed } from '../../known.js';
 import { isSegmentTerminator } from '../../limits/due-terminator.js';
@@ -23,12 +25,13 @@ import {
 export const terminatorExtra: BusRule = {
   id: 'terminator-extra',
   scope: 'bus',
+  occasions: occasion.unusualTerminators,
   severity: 'error',
   kinds: terminatedKinds,
   check(study, report) {
     const { bus } = study;
     if (bus.damaged) return;
-    if (bus.kind === 'free-topology' && segmentForm(study) === 'free') checkSegment(bus, report);
+    if (bus.kind === 'free-topology' && segmentForm(study) === 'free') checkSegment(study, report);
     for (const index of terminatedEnds(study) ?? []) {
       const landing = bus.landings[index]!;
       const { terminations } = landing;
@@ -74,8 +77,8 @@ export const terminatorExtra: BusRule = {
 };
 
 /** A segment of free form has one terminator in all: the first one stays. */
-function checkSegment(bus: Bus, report: (finding: Report) => void): void {
-  const terminated = bus.landings.filter(({ terminations }) => terminations.length > 0);
+function checkSegment({ bus, census }: BusStudy, report: (finding: Report) => void): void {
+  const terminated = census.remarked.filter(({ terminations }) => terminations.length > 0);
   const all = terminated.flatMap((landing) => landing.terminations.map((termination) => ({ landing, termination })));
   const last = all.at(-1);
   if (!last || all.length < 2) return;

@@ -1,4 +1,5 @@
 /** A terminator anywhere but at an end. */
+import { occasion } from '../../figures/occasions.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
 import {
@@ -15,14 +16,15 @@ import {
 export const terminatorMidline: BusRule = {
   id: 'terminator-midline',
   scope: 'bus',
+  occasions: occasion.unusualTerminators,
   severity: 'error',
   kinds: terminatedKinds,
   check(study, report) {
-    const { bus, shape } = study;
+    const { bus, census, shape } = study;
     const ends = terminatedEnds(study);
     if (!ends || bus.damaged) return;
     const [first, last] = [bus.landings[ends[0]]!, bus.landings[ends[1]]!];
-    for (const landing of bus.landings) {
+    for (const landing of census.remarked) {
       const [termination] = landing.terminations;
       if (!termination || ends.includes(landing.index)) continue;
       const where = shape.onTap.has(landing.index) ? 'on a tap' : 'between the ends';

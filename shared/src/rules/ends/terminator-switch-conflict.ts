@@ -1,4 +1,5 @@
 /** A built-in terminator switched on beside a resistor at the same end. */
+import { occasion } from '../../figures/occasions.js';
 import type { Landing } from '../../network.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
@@ -13,6 +14,7 @@ export const isSwitchConflict = ({ terminations }: Landing): boolean =>
 export const terminatorSwitchConflict: BusRule = {
   id: 'terminator-switch-conflict',
   scope: 'bus',
+  occasions: occasion.unusualTerminators,
   severity: 'error',
   kinds: terminatedKinds,
   check(study, report) {

@@ -1,5 +1,6 @@
 /** `terminate switch` at a device that has no such switch. */
 
+import { occasion } from '../../figures/occasions.js';
 import { dueTermination } from '../../limits/due-terminator.js';
 import { segmentForm } from '../../limits/free-topology.js';
 import type { BusRule } from '../rule.js';
@@ -9,13 +10,14 @@ import { partsText, terminatedKinds, terminateEdit, terminateTitle, unterminateE
 export const terminatorSwitchMissing: BusRule = {
   id: 'terminator-switch-missing',
   scope: 'bus',
+  occasions: occasion.missingSwitch,
   severity: 'error',
   kinds: terminatedKinds,
   check(study, report) {
-    const { bus, shape } = study;
+    const { bus, census, shape } = study;
     const form = bus.kind === 'free-topology' ? segmentForm(study) : undefined;
-    const terminated = bus.landings.some((landing) => landing.terminations.length > 0);
-    for (const landing of bus.landings) {
+    const terminated = census.remarked.some((landing) => landing.terminations.length > 0);
+    for (const landing of census.remarked) {
       if (!landing.missingSwitch) continue;
       const { terminations, port } = landing;
       const what = port

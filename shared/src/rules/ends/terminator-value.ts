@@ -91,9 +91,9 @@ export const terminatorValue: BusRule = {
 
 /** The resistor of the segment's form, with its capacitors. Landings with several terminators have another finding. */
 function checkSegment(study: BusStudy, report: (finding: Report) => void): void {
-  const { bus, shape } = study;
+  const { bus, census, shape } = study;
   const form = segmentForm(study);
-  const terminated = bus.landings.filter(({ terminations }) => terminations.length > 0);
+  const terminated = census.remarked.filter(({ terminations }) => terminations.length > 0);
   if (form === 'free' && 1 < terminated.length) return;
   for (const landing of terminated) {
     const [termination, another] = landing.terminations;

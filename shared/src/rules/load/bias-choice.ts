@@ -36,10 +36,10 @@ export function overload(study: BusStudy): Ohms | undefined {
  * All resistances of a bus in one point. The cable between them only adds to what the head drives into, so a bus whose
  * lumped load is enough need not be solved.
  */
-function lumpedLoad({ bus, unitLoads }: BusStudy): number {
+function lumpedLoad({ bus, census, unitLoads }: BusStudy): number {
   // To common from each line, so two in series across the pair.
   let conductance = isUnknown(unitLoads) ? Number.POSITIVE_INFINITY : unitLoads / (2 * unitLoadResistance);
-  for (const { terminations } of bus.landings) {
+  for (const { terminations } of census.remarked) {
     for (const { resistance, capacitance } of terminations)
       if (capacitance === undefined) conductance += 1 / resistance;
   }

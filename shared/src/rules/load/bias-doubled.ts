@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { severityOf } from '../../limits/limit.js';
 import { biasLimit } from '../../limits/load.js';
 import type { BusRule } from '../rule.js';
@@ -9,6 +10,7 @@ export const biasDoubled: BusRule = {
   severity: 'error',
   kinds: ['modbus-rtu', 'bacnet-mstp'],
   scope: 'bus',
+  occasions: occasion.bias,
   check: (study, report) => {
     const { bus } = study;
     const limit = biasLimit(bus.kind);

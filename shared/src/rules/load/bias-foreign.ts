@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { canExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
 
@@ -18,6 +19,7 @@ export const biasForeign: BusRule = {
   severity: 'error',
   kinds: ['can', 'free-topology', 'ethernet'],
   scope: 'bus',
+  occasions: occasion.bias,
   check: ({ bus }, report) => {
     const { kind } = bus;
     if (kind !== 'can' && kind !== 'free-topology' && kind !== 'ethernet') return;

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { newBias } from './bias-choice.js';
@@ -9,9 +10,11 @@ export const biasMissing: BusRule = {
   severity: 'error',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp'],
   scope: 'bus',
+  occasions: occasion.biasNeeded,
   check: (study, report) => {
     const { bus } = study;
     if (bus.damaged || bus.unclear || bus.biases.length > 0) return;
+    if (!study.census.outfits.some(({ port }) => port?.needsBias)) return;
     const needy = bus.landings.filter(({ port }) => port?.needsBias);
     const [first] = needy;
     if (!first) return;

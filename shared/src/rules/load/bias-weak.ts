@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { isUnknown } from '../../known.js';
 import { idleThreshold } from '../../limits/level.js';
 import { formatOhms, formatVolts, volts } from '../../quantity.js';
@@ -13,10 +14,11 @@ export const biasWeak: BusRule = {
   severity: 'warning',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp'],
   scope: 'bus',
+  occasions: occasion.bias,
   check: (study, report) => {
     const { bus } = study;
     if (bus.damaged || bus.biases.length === 0 || !study.shape.ends) return;
-    if (bus.landings.some(({ crossed }) => crossed)) return;
+    if (study.census.remarked.some(({ crossed }) => crossed)) return;
     const { idle } = study;
     let weakest = threshold;
     let at: number | undefined;

@@ -23,7 +23,7 @@ export const driverOverloaded: BusRule = {
   check: (study, report) => {
     const { bus, shape, head } = study;
     if (bus.damaged || !shape.ends || !head) return;
-    const places = bus.landings.reduce((sum, { terminations }) => sum + terminations.length, 0);
+    const places = study.census.remarked.reduce((sum, { terminations }) => sum + terminations.length, 0);
     if (places > 2 || bus.biases.length > (biasLimit(bus.kind)?.value ?? bus.biases.length)) return;
     if (!isUnknown(study.unitLoads) && unitLoadLimit.value < study.unitLoads) return;
     const load = overload(study);

@@ -65,7 +65,7 @@ export const conductorShortSupply: BusRule = {
   },
   check(study, report) {
     const { bus, runsByCable } = study;
-    const need = needOf(bus);
+    const need = needOf(study);
     if (!need) return;
     for (const [cable, runs] of runsByCable) {
       const count = conductorsOf(cable);
@@ -103,7 +103,7 @@ function conductorsOf({ pairs, colours }: Cable): number | undefined {
   return colours.length || undefined;
 }
 
-function needOf(bus: Bus): { conductors: number; why: string; place?: Bus['place'] } | undefined {
+function needOf({ bus, census }: BusStudy): { conductors: number; why: string; place?: Bus['place'] } | undefined {
   if (bus.kind === 'ethernet') {
     if (!bus.rate) return { conductors: 4, why: 'two pairs' };
     return bus.rate.value <= 100e6
@@ -113,6 +113,7 @@ function needOf(bus: Bus): { conductors: number; why: string; place?: Bus['place
   if (bus.kind === undefined || !(rs485Kinds.has(bus.kind) || bus.kind === 'can')) return undefined;
   const { colours } = bus;
   if (colours?.common !== undefined) return { conductors: 3, why: 'the pair and its common', place: colours.place };
+  if (!census.outfits.some(({ port }) => port?.terminals.common !== undefined)) return undefined;
   const asking = bus.landings.filter(({ port }) => port?.terminals.common !== undefined);
   const [first, second] = asking;
   // One lone terminal has nothing to be joined with.

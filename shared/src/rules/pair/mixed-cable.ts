@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { cableNeeds } from '../../limits/cable.js';
 import type { Cable } from '../../network.js';
 import { conductorArea } from '../../physics/conductor.js';
@@ -15,6 +16,7 @@ const alikeArea = 0.12;
 export const mixedCable: BusRule = {
   id: 'mixed-cable',
   scope: 'bus',
+  occasions: occasion.severalCables,
   severity: 'warning',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can'],
   explanation: {

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { Landing } from '../../network.js';
 import type { BusRule } from '../rule.js';
 import { exampleFile, soundFile, soundRemarks } from './example.js';
@@ -5,6 +6,7 @@ import { exampleFile, soundFile, soundRemarks } from './example.js';
 export const polarityCrossed: BusRule = {
   id: 'polarity-crossed',
   scope: 'bus',
+  occasions: occasion.crossedPair,
   severity: 'error',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can'],
   explanation: {
@@ -29,8 +31,8 @@ ${soundRemarks}`),
     ],
     since: '0.1.0',
   },
-  check({ bus }, report) {
-    for (const landing of bus.landings) {
+  check({ bus, census }, report) {
+    for (const landing of census.remarked) {
       const { crossed, name, index } = landing;
       const weight = crossed && weightAt(landing, bus.kind === 'free-topology');
       if (!crossed || !weight) continue;

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { Fix, Severity } from '../../finding.js';
 import type { Bus } from '../../network.js';
 import type { BusRule } from '../rule.js';
@@ -6,6 +7,7 @@ import { exampleFile, soundFile } from './example.js';
 export const polarityUnstated: BusRule = {
   id: 'polarity-unstated',
   scope: 'bus',
+  occasions: occasion.noColours,
   severity: 'error',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can', 'contact-loop', 'supply'],
   explanation: {

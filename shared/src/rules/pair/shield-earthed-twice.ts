@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { Fix } from '../../finding.js';
 import type { Bus } from '../../network.js';
 import type { BusRule } from '../rule.js';
@@ -9,6 +10,7 @@ type Earth = Bus['earths'][number] & { readonly index: number };
 export const shieldEarthedTwice: BusRule = {
   id: 'shield-earthed-twice',
   scope: 'bus',
+  occasions: occasion.unusualEarths,
   severity: 'warning',
   kinds: oneEarthKinds,
   explanation: {

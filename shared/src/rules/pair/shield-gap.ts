@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { cableNeeds } from '../../limits/cable.js';
 import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
@@ -9,6 +10,7 @@ import { shieldSections } from './shield-sections.js';
 export const shieldGap: BusRule = {
   id: 'shield-gap',
   scope: 'bus',
+  occasions: occasion.unusualShield | occasion.severalCables,
   severity: 'warning',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology', 'can'],
   explanation: {
@@ -32,9 +34,9 @@ ${soundRemarks}`),
     since: '0.1.0',
   },
   check(study, report) {
-    const { bus, runsByCable, lengthText } = study;
+    const { bus, census, runsByCable, lengthText } = study;
     if (!isPartlyShielded(study)) return;
-    const cuts = bus.landings.filter(({ shield }) => shield === 'open');
+    const cuts = census.remarked.filter(({ shield }) => shield === 'open');
     const sections = cuts.length ? shieldSections(bus) : undefined;
     for (const landing of cuts) {
       const meeting = sections?.at(landing.index) ?? [];

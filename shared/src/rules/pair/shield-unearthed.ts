@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { shieldNetwork } from '../../limits/free-topology.js';
 import type { BusRule } from '../rule.js';
 import { isPartlyShielded } from './cables.js';
@@ -7,6 +8,7 @@ import { oneEarthKinds } from './shield-sections.js';
 export const shieldUnearthed: BusRule = {
   id: 'shield-unearthed',
   scope: 'bus',
+  occasions: occasion.unusualEarths,
   severity: 'warning',
   kinds: [...oneEarthKinds, 'free-topology'],
   explanation: {

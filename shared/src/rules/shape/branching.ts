@@ -1,4 +1,5 @@
 /** Three or more trunk cables at one landing. */
+import { occasion } from '../../figures/occasions.js';
 import type { LandingIndex } from '../../network.js';
 import { severityBySource } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
@@ -10,6 +11,7 @@ import { oneChainFixes } from './one-chain.js';
 export const branching: BusRule = {
   id: 'branching',
   scope: 'bus',
+  occasions: occasion.branch,
   severity: 'error',
   kinds: trunkKinds,
   check(study, report) {

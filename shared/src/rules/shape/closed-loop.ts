@@ -1,4 +1,5 @@
 /** A ring. */
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import type { LandingIndex, Run } from '../../network.js';
@@ -12,6 +13,7 @@ import { oneChainFixes } from './one-chain.js';
 export const closedLoop: BusRule = {
   id: 'closed-loop',
   scope: 'bus',
+  occasions: occasion.loop,
   severity: 'error',
   kinds: trunkKinds,
   check(study, report) {

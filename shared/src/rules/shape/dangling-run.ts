@@ -1,4 +1,5 @@
 /** A cable that ends nowhere. */
+import { occasion } from '../../figures/occasions.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
 import { runText } from './names.js';
@@ -6,6 +7,7 @@ import { runText } from './names.js';
 export const danglingRun: BusRule = {
   id: 'dangling-run',
   scope: 'bus',
+  occasions: occasion.looseRun,
   severity: 'warning',
   kinds: 'every',
   check(study, report) {

@@ -1,4 +1,5 @@
 /** A part of a bus that no cable joins to the rest. */
+import { occasion } from '../../figures/occasions.js';
 import { listed } from '../../known.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
@@ -7,10 +8,12 @@ import { namesResolved, trunkKinds } from './names.js';
 export const island: BusRule = {
   id: 'island',
   scope: 'bus',
+  occasions: occasion.noChain,
   severity: 'error',
   kinds: [...trunkKinds, 'free-topology'],
-  check({ bus, shape }, report) {
-    if (bus.damaged || !namesResolved(bus)) return;
+  check(study, report) {
+    const { bus, shape } = study;
+    if (shape.ends || bus.damaged || !namesResolved(study)) return;
     for (const component of shape.components.slice(1)) {
       const landing = bus.landings[component[0]!]!;
       const names = component.map((index) => bus.landings[index]!.name);

@@ -1,4 +1,5 @@
 /** A cable that comes back to where it, or the chain, has been already. */
+import { occasion } from '../../figures/occasions.js';
 import type { Bus, Run } from '../../network.js';
 import { severityBySource } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
@@ -34,6 +35,7 @@ export function landsTwice(bus: Bus, run: Run): string | undefined {
 export const landedTwice: BusRule = {
   id: 'landed-twice',
   scope: 'bus',
+  occasions: occasion.loop,
   severity: 'error',
   kinds: trunkKinds,
   check(study, report) {

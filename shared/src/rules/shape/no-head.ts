@@ -1,4 +1,5 @@
 /** A bus that nobody leads. */
+import { occasion } from '../../figures/occasions.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
 import { namesResolved } from './names.js';
@@ -6,11 +7,12 @@ import { namesResolved } from './names.js';
 export const noHead: BusRule = {
   id: 'no-head',
   scope: 'bus',
+  occasions: occasion.noHead,
   severity: 'warning',
   kinds: ['modbus-rtu', 'bacnet-mstp'],
   check(study, report) {
     const { bus } = study;
-    if (study.head || bus.damaged || !namesResolved(bus)) return;
+    if (study.head || bus.damaged || !namesResolved(study)) return;
     const devices = bus.landings.flatMap(({ node }) => (node ? [node.device] : []));
     if (devices.length < 2) return;
     // An unknown device may be the head, and a repeater passes on what a head behind it says.

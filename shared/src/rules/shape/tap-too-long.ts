@@ -1,5 +1,6 @@
 /** A tap longer than its kind of bus allows. */
 
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy, Tap } from '../../figures/study.js';
 import { across } from '../../figures/walk.js';
 import type { Fix, Severity } from '../../finding.js';
@@ -18,6 +19,7 @@ import { edgeTapLimit, exceeds, tapsByLanding } from './tap-limits.js';
 export const tapTooLong: BusRule = {
   id: 'tap-too-long',
   scope: 'bus',
+  occasions: occasion.tap,
   severity: 'error',
   kinds: [...trunkKinds, 'free-topology'],
   check(study, report) {

@@ -1,5 +1,6 @@
 /** Taps at one landing that are short each, and too long together. */
 
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import { modbusTapLimit, modbusTapShare } from '../../limits/tap.js';
 import { formatRate, metres } from '../../quantity.js';
@@ -10,6 +11,7 @@ import { exceeds, tapsByLanding } from './tap-limits.js';
 export const tapsAddUp: BusRule = {
   id: 'taps-add-up',
   scope: 'bus',
+  occasions: occasion.tap,
   severity: 'warning',
   kinds: ['modbus-rtu', 'can'],
   check(study, report) {

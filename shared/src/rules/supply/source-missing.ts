@@ -9,8 +9,9 @@ export const sourceMissing: BusRule = {
   scope: 'bus',
   severity: 'error',
   kinds: ['supply'],
-  check({ bus, shape }, report) {
-    if (bus.damaged || !namesResolved(bus)) return;
+  check(study, report) {
+    const { bus, shape } = study;
+    if (bus.damaged || !namesResolved(study)) return;
     for (const component of shape.components) {
       const landings = component.map((index) => bus.landings[index]!);
       const [first] = landings;

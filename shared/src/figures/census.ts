@@ -1,0 +1,100 @@
+/**
+ * What occurs on a bus, told once. Nearly all landings of a bus are alike, with nothing said of them beside their
+ * address: a rule that looks at each kind of port, and at the few landings that are out of the ordinary, is soon done with
+ * a sound bus.
+ */
+import type { Bus, Device, Landing, Port } from '../network.js';
+
+/** The landings on one port of one device of the catalogue. */
+export interface Outfit {
+  readonly isSplice: boolean;
+  /** Absent where none is known. */
+  readonly device: Device | undefined;
+  /** Absent where none is known. */
+  readonly port: Port | undefined;
+  /** At least one; in the order of the text. */
+  readonly landings: readonly Landing[];
+  readonly addresses: AddressRange;
+}
+
+/** Between which numbers all addresses of some landings lie. */
+export interface AddressRange {
+  /** Infinite where there is none. */
+  readonly least: number;
+  readonly most: number;
+  readonly allWhole: boolean;
+  /** Every landing has one. */
+  readonly complete: boolean;
+}
+
+export interface Census {
+  /** Each landing belongs to one of them; in the order of their first landings. */
+  readonly outfits: readonly Outfit[];
+  /** Landings that are terminated, switched, crossed or wired in an own way, or were meant to be; in the order of the text. */
+  readonly remarked: readonly Landing[];
+  /** Every address is higher than all that the text has before it, so that no two are the same. */
+  readonly ascending: boolean;
+}
+
+class OutfitDraft implements Outfit, AddressRange {
+  readonly landings: Landing[] = [];
+  least = Number.POSITIVE_INFINITY;
+  most = Number.NEGATIVE_INFINITY;
+  allWhole = true;
+  complete = true;
+
+  constructor(
+    readonly isSplice: boolean,
+    readonly device: Device | undefined,
+    readonly port: Port | undefined,
+  ) {}
+
+  get addresses(): AddressRange {
+    return this;
+  }
+
+  add(landing: Landing): void {
+    this.landings.push(landing);
+    const value = landing.address?.value;
+    if (value === undefined) {
+      this.complete = false;
+      return;
+    }
+    if (value < this.least) this.least = value;
+    if (this.most < value) this.most = value;
+    if (!Number.isInteger(value)) this.allWhole = false;
+  }
+}
+
+export function censusOf(bus: Bus): Census {
+  const outfits: OutfitDraft[] = [];
+  const remarked: Landing[] = [];
+  let ascending = true;
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const landing of bus.landings) {
+    outfitOf(landing, outfits).add(landing);
+    if (isRemarked(landing)) remarked.push(landing);
+    const value = landing.address?.value;
+    if (value === undefined) continue;
+    if (value <= highest) ascending = false;
+    else highest = value;
+  }
+  return { outfits, remarked, ascending };
+}
+
+/** The one that a landing belongs to, made where there is none yet. */
+function outfitOf({ splice, node, port }: Landing, outfits: OutfitDraft[]): OutfitDraft {
+  const isSplice = splice !== undefined;
+  const device = node?.device;
+  for (const outfit of outfits) {
+    if (outfit.port === port && outfit.device === device && outfit.isSplice === isSplice) return outfit;
+  }
+  const outfit = new OutfitDraft(isSplice, device, port);
+  outfits.push(outfit);
+  return outfit;
+}
+
+function isRemarked(landing: Landing): boolean {
+  const { terminations, switchRequested, switchedOff, crossed, shield, wiring } = landing;
+  return terminations.length > 0 || !!(switchRequested || switchedOff || crossed || wiring) || shield !== 'through';
+}

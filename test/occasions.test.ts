@@ -1,0 +1,84 @@
+/** A rule that names its occasions has nothing to say of a bus that has none of them, whatever the bus is like. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Bus, type BusRule, createStudy, rules, type Store } from '@fieldpair/shared';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { Project } from '../language/src/workspace/project.js';
+
+const root = fileURLToPath(new URL('../samples/', import.meta.url));
+const samples = readdirSync(root, { recursive: true, encoding: 'utf8' })
+  .filter((path) => path.endsWith('.pair'))
+  .map((path) => [path.replaceAll('\\', '/'), readFileSync(root + path, 'utf8')] as const);
+const examples = rules.flatMap(({ id, explanation: { bad, good } }) => [
+  [`${id}-bad.pair`, bad] as const,
+  [`${id}-good.pair`, good] as const,
+]);
+const texts = new Map([...samples, ...examples]);
+const busRules = rules.filter((rule): rule is BusRule => rule.scope === 'bus');
+
+/** The rules that a check does not ask about a bus, and yet have something to say of it. */
+function unasked(store: Store, bus: Bus): string[] {
+  const study = createStudy(store, bus);
+  const found: string[] = [];
+  for (const rule of busRules) {
+    const { id, kinds, occasions } = rule;
+    if (bus.kind === undefined || (kinds !== 'every' && !kinds.includes(bus.kind))) continue;
+    if (occasions === undefined || (occasions & study.occasions) !== 0) continue;
+    rule.check(study, ({ message }) => found.push(`${id}: ${message}`));
+  }
+  return found;
+}
+
+function unaskedIn(file: string, text: string): string[] {
+  const project = new Project({
+    resolve: (from, path) => posix.join(posix.dirname(from), path),
+    read: (path) => ({ text: path === file ? text : (texts.get(path) ?? '') }),
+  });
+  project.add(file);
+  return project.storesOf(file).flatMap((store) => store.buses.flatMap((bus) => unasked(store, bus)));
+}
+
+it('in the samples and the examples of all rules', () => {
+  for (const [file, text] of texts) expect(unaskedIn(file, text), file).toEqual([]);
+});
+
+/** What somebody may write otherwise, by line. */
+const changes: readonly ((line: string, other: string) => string)[] = [
+  () => '',
+  (_, other) => other,
+  (line, other) => `${line}\n${other}`,
+  (line, other) => line.replace(/to \w+/, /to \w+/.exec(other)?.[0] ?? ''),
+  (line) => line.replace(/ (terminate|address|shield|because|on|revision) \S+/, ''),
+  (line) => line.replace(/\d+/, '0'),
+  (line) => line.replace(/\d+(?=\D*$)/, '253'),
+  (line) => line.replace(/: ?\S+/, ''),
+  (line) => line.replace(/\.\w+/, ''),
+  (line) => line.replace(/^( *)(?=\d)/, '$1tap '),
+  (line) => line.replace(/ to .*/, ''),
+  (line) => line.replace(/\d+ (ft|m) /, (length) => `${length}spare `),
+  (line) => line.replace(/modbus-rtu|rs485|can\b/, 'bacnet-mstp'),
+  (line) => line.replace(/ [+-] \w+/, ''),
+  ...['crossed', 'shield open', 'terminate switch', 'terminate resistor 120 ohm', 'switch off', 'bias needed'].map(
+    (words) => (line: string) => `${line} ${words}`,
+  ),
+  ...['reserved "not enabled"', 'twin of field', 'rates 9600 bit/s', 'bias at head 510 ohm', 'from nobody'].map(
+    (words) => (line: string) => `${line}\n${words}`,
+  ),
+];
+
+it('in any text that is changed here and there', () => {
+  const change = fc.record({ apply: fc.constantFrom(...changes), at: fc.nat(), other: fc.nat() });
+  fc.assert(
+    fc.property(fc.constantFrom(...texts), fc.array(change, { minLength: 1, maxLength: 5 }), ([file, text], made) => {
+      const lines = text.split('\n');
+      for (const { apply, at, other } of made) {
+        const index = at % lines.length;
+        lines[index] = apply(lines[index] ?? '', lines[other % lines.length] ?? '');
+      }
+      expect(unaskedIn(file, lines.join('\n'))).toEqual([]);
+    }),
+    { numRuns: 1500 },
+  );
+});
