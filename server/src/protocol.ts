@@ -13,10 +13,12 @@
  *   the waveforms `ShowWavesCommand` and one that opens the drawing `DrawStoreCommand` with the same.
  */
 import type { Drawing, DrawingParams, LandingMove, MoveLandingParams } from './protocol/drawing.js';
+import type { Figures, FiguresParams } from './protocol/figures.js';
 import type { PacketPage, PacketParams, SavedPacket, SavePacketParams } from './protocol/packet.js';
 import type { Position } from './protocol/places.js';
 
 export type { Drawing, DrawingParams, DrawingPart, LandingMove, MoveLandingParams } from './protocol/drawing.js';
+export type { Figures, FiguresParams } from './protocol/figures.js';
 export type { PacketFormat, PacketPage, PacketParams, SavedPacket, SavePacketParams } from './protocol/packet.js';
 export type { Location, Position, Range } from './protocol/places.js';
 
@@ -55,18 +57,6 @@ export interface InitializationOptions {
   readonly rulePages: string;
   /** Whether the client follows links to our commands in hovers. */
   readonly commandLinks?: boolean;
-}
-
-export interface FiguresParams {
-  readonly uri: string;
-  readonly position: Position;
-}
-
-export interface Figures {
-  /** One line: `northgate, bus chillers`. */
-  readonly title: string;
-  /** Plain text for a fixed-width font, lines parted by `\n`. */
-  readonly text: string;
 }
 
 /** What is shown of a bus's waveforms. Names and quantities are words, as a user types them. */

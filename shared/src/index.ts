@@ -11,6 +11,7 @@ export * from './figures/advice.js';
 export * from './figures/bus-figures.js';
 export * from './figures/kind-figures.js';
 export * from './figures/page/bus-page.js';
+export * from './figures/page/bus-sheet.js';
 export * from './figures/page/figures-view.js';
 export * from './figures/page/two-wire-views.js';
 export * from './figures/page/view.js';

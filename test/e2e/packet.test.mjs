@@ -1,16 +1,20 @@
 /** The installer's packet as people meet it: in the editor, on a phone, on paper. */
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { accessibilityProblems } from './harness/accessibility.mjs';
+import { readUntil } from './harness/reading.mjs';
 import { webviewWith } from './harness/webview.mjs';
 import { picture, scenario, screenshots, stores, workbenchFolder } from './scenario.mjs';
 
 const program = fileURLToPath(new URL('../../server/bin/fieldpair.js', import.meta.url));
 const run = (tool, ...args) => execFileSync(tool, args, { encoding: 'utf8', maxBuffer: 1 << 26 });
+
+/** A sheet of the packet by its title. */
+const sheet = (frame, title) => frame.locator('section', { has: frame.locator('h2', { hasText: title }) });
 
 /** Packets of all samples, made once. */
 let made;
@@ -29,8 +33,78 @@ scenario('makes the packet of the store at the cursor, to look at', async (workb
   await workbench.command("Fieldpair: Make the Installer's Packet");
   const frame = await webviewWith(workbench.page, '#sheet-2');
   assert.match(await frame.locator('h1').textContent(), /Installer.s packet/);
-  assert.equal(await frame.locator('script').count(), 0);
+  assert.equal(await frame.locator('body script').count(), 0);
+  // Columns are as wide as in the file.
+  const widths = await frame.locator('#sheet-3 col').evaluateAll((all) => all.map((one) => one.style.width));
+  assert.ok(widths.length > 0 && widths.every((width) => width.endsWith('%')), widths.join());
   await picture(workbench, 'packet-in-editor');
+});
+
+scenario(
+  'keeps the packet up to date while the text is edited, and leaves alone what has not changed',
+  async (workbench) => {
+    await workbench.openFile('trial/sound.pair');
+    await workbench.command("Fieldpair: Make the Installer's Packet");
+    const frame = await webviewWith(workbench.page, '#sheet-2');
+    const addresses = await sheet(frame, 'Address table').elementHandle();
+    const landings = await sheet(frame, 'Landing schedule').elementHandle();
+    await frame.evaluate(() => window.scrollTo(0, 900));
+    await workbench.command('View: Focus First Editor Group');
+    await workbench.goTo({ line: 11, column: 5 });
+    for (let presses = 0; presses < 2; presses++) await workbench.page.keyboard.press('Delete');
+    await workbench.page.keyboard.type('90');
+    await sheet(frame, 'Landing schedule').filter({ hasText: '90 ft' }).waitFor();
+    assert.ok(
+      await addresses.evaluate((element) => element.isConnected),
+      'the address table is the element that it was',
+    );
+    assert.ok(!(await landings.evaluate((element) => element.isConnected)), 'the landing schedule is a new one');
+    assert.equal(await frame.evaluate(() => window.scrollY), 900);
+    await workbench.page.keyboard.press('Control+z');
+  },
+);
+
+scenario('saves the packet where it is wanted, in the formats that were ticked', async (workbench) => {
+  const { page } = workbench;
+  const folder = join(stores, 'handed-out');
+  mkdirSync(folder, { recursive: true });
+  await workbench.openFile('small/store.pair');
+  await workbench.command('Fieldpair: Save Packet...');
+  const rows = page.locator('.quick-input-list .monaco-list-row');
+  await rows.filter({ hasText: 'PDF' }).waitFor();
+  await rows
+    .filter({ hasText: 'CSV' })
+    .locator('input[type=checkbox], .monaco-checkbox, .quick-input-list-checkbox')
+    .first()
+    .click();
+  await picture(workbench, 'packet-formats');
+  await page
+    .locator('.quick-input-action .monaco-button, .quick-input-widget .monaco-button')
+    .filter({ hasText: 'OK' })
+    .first()
+    .click();
+  // The editor in a browser asks for the folder in its own list.
+  await rows.filter({ hasText: 'handed-out' }).click();
+  const path = page.locator('.quick-input-widget input.input');
+  await readUntil(
+    'the folder',
+    () => path.inputValue(),
+    (value) => value.endsWith('/handed-out/'),
+    10_000,
+  );
+  await page.locator('.quick-input-widget .monaco-button', { hasText: 'Save Packet Here' }).click();
+  await workbench.notifications((all) => all.some((text) => /files written to .*handed-out/.test(text)));
+  const files = readdirSync(join(folder, 'quillbrook03'), { recursive: true });
+  assert.ok(files.includes('quillbrook03-packet.pdf') && files.includes('quillbrook03-packet.html'), files.join());
+  assert.ok(
+    files.some((name) => name.endsWith('.csv')),
+    files.join(),
+  );
+  assert.ok(!files.some((name) => name.endsWith('.xlsx')), files.join());
+  assert.match(
+    run('pdftotext', join(folder, 'quillbrook03', 'quillbrook03-packet.pdf'), '-'),
+    /Quillbrook 3, Alder Row/,
+  );
 });
 
 for (const store of ['quillbrook12', 'quillbrook31', 'quillbrook27']) {

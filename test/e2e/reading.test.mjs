@@ -1,6 +1,8 @@
 /** What is shown while a store is read: hover, hints, code lens, colours, outline, and where things are declared. */
 import assert from 'node:assert/strict';
-import { picture, scenario } from './scenario.mjs';
+import { accessibilityProblems } from './harness/accessibility.mjs';
+import { overhang, webviewWith } from './harness/webview.mjs';
+import { picture, scenario, workbenchFolder } from './scenario.mjs';
 
 scenario('shows length and resistance of a run on hover', async (workbench) => {
   await workbench.openFile('trial/sound.pair');
@@ -46,17 +48,25 @@ scenario('opens the figures of a bus from its summary, and keeps them up to date
   await workbench.openFile('trial/measured.pair');
   await workbench.texts('.codelens-decoration', (all) => all.some((text) => text.includes('81 ft')));
   await workbench.page.locator('.codelens-decoration a', { hasText: '81 ft' }).click();
-  const tab = workbench.page.locator('.tab', { hasText: 'measured, bus cases' });
-  const figures = workbench.page.locator('.editor-group-container', { has: tab }).locator('.view-lines');
-  await figures.filter({ hasText: '78 ft' }).filter({ hasText: 'caseB' }).waitFor();
+  await workbench.page.locator('.tab', { hasText: 'Figures: measured.pair' }).waitFor();
+  const frame = await webviewWith(workbench.page, 'table.landings tbody tr');
+  const row = (name) => frame.locator('table.landings tr', { has: frame.getByRole('button', { name, exact: true }) });
+  await row('caseB').filter({ hasText: '78 ft' }).waitFor();
   await picture(workbench, 'figures');
+  // Beside its text in a window of 1280 pixels, and in light and dark.
+  assert.ok((await overhang(frame)) <= 0, 'the page has to be scrolled sideways');
+  assert.deepEqual(await accessibilityProblems(frame, workbenchFolder), []);
+  const kept = await row('caseA').locator('td').nth(1).elementHandle();
   await workbench.command('View: Focus First Editor Group');
   await workbench.goTo({ line: 1, column: 1 });
   await workbench.page.keyboard.press('Enter');
   await workbench.goTo({ line: 9, column: 5 });
   for (let presses = 0; presses < 2; presses++) await workbench.page.keyboard.press('Delete');
   await workbench.page.keyboard.type('90');
-  await figures.filter({ hasText: '128 ft' }).waitFor();
+  await row('caseB').filter({ hasText: '128 ft' }).waitFor();
+  assert.ok(await kept.evaluate((element) => element.isConnected), 'what has not changed stays');
+  await row('caseA').getByRole('button').click();
+  await workbench.cursor(({ line }) => line === 7);
 });
 
 scenario('goes from a device to its declaration in the catalogue', async (workbench) => {

@@ -33,6 +33,8 @@ export interface PanelKind<ToPage, FromPage> {
   readonly name: string;
   /** The title of its tab for a file's name. */
   readonly title: (fileName: string) => string;
+  /** Whether the editor's own search goes through its page. */
+  readonly searchable?: boolean;
   /** Looks after one panel for as long as it is open. */
   readonly attend: (panel: Panel<ToPage, FromPage>) => PanelKeeper;
 }
@@ -91,7 +93,8 @@ export function registerPanel<ToPage, FromPage>(client: Client, kind: PanelKind<
         open.reveal();
       } else {
         const column = { viewColumn: ViewColumn.Beside, preserveFocus: true };
-        take(window.createWebviewPanel(viewType, kind.title(fileNameOf(source)), column), source);
+        const options = { enableFindWidget: kind.searchable ?? false };
+        take(window.createWebviewPanel(viewType, kind.title(fileNameOf(source)), column, options), source);
       }
     },
     dispose: () => {

@@ -81,9 +81,10 @@ describe('services', () => {
     const { contents } = hover(deskOf(chain), file, positionAt(chain, chain.indexOf('cases') + 1)) ?? {};
     // TIA-485-A: 32 unit loads on one pair.
     expect(contents).toMatchObject({ value: expect.stringMatching(/unit loads: .*at most 32/) });
-    expect(figuresPage(deskOf(chain), file, positionAt(chain, chain.indexOf('cases')))?.text).toMatch(
-      /unit loads .*at most 32/,
-    );
+    const page = figuresPage(deskOf(chain), file, positionAt(chain, chain.indexOf('cases')));
+    expect(page?.limits).toContainEqual(expect.objectContaining({ what: 'unit loads', limit: 'at most 32' }));
+    const caseB = page?.rows.find(({ cells }) => cells[0] === 'caseB');
+    expect(caseB?.at.range.start).toEqual(positionAt(chain, chain.indexOf('caseB')));
   });
 
   it('tells of an area what lies in it, and offers the areas of the store', () => {

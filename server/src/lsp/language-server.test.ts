@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { MessageConnection } from 'vscode-languageserver/node';
+import type { Figures } from '../protocol.js';
 import { catalogue, store, wrong } from './language-server.texts.js';
 import { type RunningServer, startServer } from './testing/start-server.js';
 
@@ -176,12 +177,12 @@ describe('the language server over stdio', () => {
     expect(links.map(({ target }) => target)).toEqual([uriOf('catalogue.pair')]);
     const folds = await client.sendRequest<unknown[]>('textDocument/foldingRange', { textDocument });
     expect(folds.length).toBeGreaterThan(1);
-    const figures = await client.sendRequest<{ title: string; text: string }>('fieldpair/figures', {
+    const figures = await client.sendRequest<Figures>('fieldpair/figures', {
       uri: textDocument.uri,
       position: position(store, '50 ft to'),
     });
     expect(figures.title).toBe('northgate, bus cases');
-    expect(figures.text).toContain('caseB');
+    expect(figures.rows.map(({ cells }) => cells[0])).toEqual(['head', 'caseA', 'caseB']);
   });
 
   it('follows the settings', async () => {

@@ -1,4 +1,5 @@
 /** Elements made by hand, so that no text ever passes for markup. */
+import { shownText } from '../../page/shown-text.js';
 
 export function element<Name extends keyof HTMLElementTagNameMap>(
   name: Name,
@@ -7,7 +8,7 @@ export function element<Name extends keyof HTMLElementTagNameMap>(
 ): HTMLElementTagNameMap[Name] {
   const made = document.createElement(name);
   for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
-  made.append(...children);
+  made.append(...children.map((one) => (typeof one === 'string' ? shownText(one) : one)));
   return made;
 }
 

@@ -173,7 +173,14 @@ export class Stage {
     const isOther = key !== this.#here;
     this.#here = key;
     this.#frame();
-    if (isOther) this.elementOf(key)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    if (isOther) this.reveal(key);
+  }
+
+  /** Brings a part into sight; of one that goes over several rows, its beginning. */
+  reveal(key: string | undefined): void {
+    const group = this.elementOf(key);
+    const shown = group?.matches('.area') ? group.firstElementChild : group;
+    shown?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }
 
   #frame(): void {
@@ -185,7 +192,7 @@ export class Stage {
   #frameOf(key: string | undefined, look: string): SVGElement[] {
     const group = this.elementOf(key);
     if (!group) return [];
-    const lines = group.matches('.run, .joint') ? [...group.querySelectorAll('path.line, path.lead')] : [];
+    const lines = [...group.querySelectorAll(linesOf)];
     if (lines.length) {
       const d = lines.map((line) => line.getAttribute('d') ?? '').join('');
       return [svgElement('path', { class: `${look} along`, d })];
@@ -230,5 +237,8 @@ export class Stage {
     this.#svg.setAttribute('height', String(height * this.#zoom));
   }
 }
+
+/** What is framed along its lines: it goes from row to row, where a box would hold much else. */
+const linesOf = ['run > path.line', 'joint > path.lead', 'area > path.thin'].map((one) => `.${one}`).join();
 
 const matches = (name: string, wanted: string): boolean => name.toLowerCase().includes(wanted);

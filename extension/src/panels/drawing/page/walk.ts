@@ -47,7 +47,7 @@ export class Walk {
     const group = this.#stage.elementOf(key);
     if (!group) return;
     group.focus({ preventScroll: true });
-    group.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    this.#stage.reveal(key);
   }
 
   /**
@@ -72,7 +72,7 @@ export class Walk {
   #reveal(key: string | undefined): void {
     const isTyping = document.activeElement instanceof HTMLInputElement;
     this.select(key);
-    if (isTyping) this.#stage.elementOf(key)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    if (isTyping) this.#stage.reveal(key);
     else this.focus(key);
   }
 

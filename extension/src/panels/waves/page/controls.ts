@@ -1,6 +1,7 @@
 /** What can be chosen: the bus, the view, who drives, what-if, what to compare with, and the landings to draw. */
 import type { WaveChoices, WavesPage } from '../../../../../server/src/protocol.js';
-import { labelled, linePiece, make, setOptions } from './dom.js';
+import { make } from '../../page/make.js';
+import { labelled, linePiece, setOptions } from './dom.js';
 
 export interface Controls {
   readonly element: HTMLElement;

@@ -1,18 +1,5 @@
-/** Making elements in few words. */
-
-type Properties<Name extends keyof HTMLElementTagNameMap> = Partial<Omit<HTMLElementTagNameMap[Name], 'style'>>;
-
-/** An element with properties, and with texts or elements in it. */
-export function make<Name extends keyof HTMLElementTagNameMap>(
-  name: Name,
-  properties: Properties<Name> = {},
-  ...content: readonly (string | Node)[]
-): HTMLElementTagNameMap[Name] {
-  const element = document.createElement(name);
-  Object.assign(element, properties);
-  element.append(...content);
-  return element;
-}
+/** Making controls in few words. */
+import { make } from '../../page/make.js';
 
 /** A control with its label in front, as one block. */
 export function labelled(text: string, control: HTMLElement): HTMLElement {

@@ -2,9 +2,9 @@
 import type { WaveChoices, WavesPage } from '../../../../../server/src/protocol.js';
 import { connect } from '../../page/connect.js';
 import '../../page/theme.css';
+import { make } from '../../page/make.js';
 import type { FromWavesPage, ToWavesPage } from '../messages.js';
 import { controls } from './controls.js';
-import { make } from './dom.js';
 import { plotView } from './plot.js';
 import { tableOf } from './table.js';
 import './waves.css';

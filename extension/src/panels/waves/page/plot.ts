@@ -1,7 +1,7 @@
 /** The plot that the server drew, a cursor over it that reads the lines out, and a way nearer; for mouse and keyboard. */
 import type { WavesCursor, WavesPlot } from '../../../../../server/src/protocol.js';
+import { make } from '../../page/make.js';
 import { momentAt, type Span, scaledAround, shareOf, shifted } from '../span.js';
-import { make } from './dom.js';
 import { readoutRows, readoutText } from './readout.js';
 
 export interface PlotView {

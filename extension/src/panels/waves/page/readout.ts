@@ -1,6 +1,6 @@
 /** The box beside the cursor: what each line is at that moment, for the eye and for the ear. */
 import type { WavesCursor } from '../../../../../server/src/protocol.js';
-import { make } from './dom.js';
+import { make } from '../../page/make.js';
 
 const volts = (value: number | null | undefined) =>
   value === null || value === undefined ? '\u2013' : `${value.toFixed(3)} V`.replace('-', '\u2212');

@@ -1,6 +1,6 @@
 /** The landings as a table: the same in words as the plot shows in lines. */
 import type { WavesTable } from '../../../../../server/src/protocol.js';
-import { make } from './dom.js';
+import { make } from '../../page/make.js';
 
 /** How surely a landing is read, as a shape, for those who see no colours. */
 const marks = { sure: '\u2713', doubtful: '\u25b3', lost: '\u2715' } as const;
