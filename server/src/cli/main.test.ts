@@ -62,6 +62,29 @@ describe('the program', () => {
     });
   });
 
+  it('gives the same answer from several threads, and from kept answers', async () => {
+    const store = (name: string) => `import "c.pair"\nstore ${name} {\n  node a : Board\n  node a : Board\n}\n`;
+    const { folder: stores, write } = sandbox({ 'c.pair': 'device Board {\n}\ndevice Spare {\n}\n' });
+    for (let index = 0; index < 20; index++) write(`s${index}.pair`, store(`s${index}`));
+    write('s20.pair', 'import "s3.pair"\nstore s3 continued {\n  node a : Spare\n}\n');
+    const check = (...args: string[]) => finished(start(['check', '.', '--format', 'json', ...args], stores));
+    const alone = await check();
+    // A name twice in each store and in what continues one, and a device that none uses.
+    expect(JSON.parse(alone.out).findings).toHaveLength(22);
+    expect(await check('--jobs', '3')).toEqual(alone);
+    expect(await check('--jobs', '2', '--cache')).toEqual(alone);
+    write('s7.pair', store('other'));
+    const changed = await check();
+    expect(changed).not.toEqual(alone);
+    expect(await check('--jobs', '2', '--cache')).toEqual(changed);
+    write('s9.pair', Uint8Array.of(0x4b, 0xe4));
+    expect(await check('--jobs', '2')).toEqual({
+      status: 2,
+      out: '',
+      error: 'fieldpair: cannot read s9.pair: it is not UTF-8 text; save it as UTF-8\n',
+    });
+  });
+
   it('takes it well when its reader has seen enough', async () => {
     const child = start(['explain'], folder);
     child.stdout.destroy();

@@ -19,6 +19,6 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 if (isMainThread) {
   process.exitCode = await runCommandLine(process.argv.slice(2), processTerminal(new URL(import.meta.url)));
 } else {
-  const { servePacketTasks } = await import('../packet/packet-worker.js');
-  servePacketTasks();
+  const { serveThread } = await import('../threads/serve-thread.js');
+  await serveThread();
 }

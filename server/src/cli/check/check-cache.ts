@@ -8,13 +8,9 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PartCheck } from '@fieldpair/language';
-import type { Finding, Fix } from '@fieldpair/shared';
 import { fileProblem } from '../../files/node-files.js';
-import type { GroupCheck } from './check-groups.js';
-
-/** With the fixes computed: plain data. */
-type PlainFinding = Omit<Finding, 'fixes'> & { readonly fixes: readonly Fix[] };
-type PlainPart = Omit<PartCheck, 'findings'> & { readonly findings: readonly PlainFinding[] };
+import type { FileGroup, GroupCheck } from './check-groups.js';
+import { type PlainPart, partOfPlain, plainPart } from './plain-part.js';
 
 interface Kept {
   /** Each file that the answer was computed from and the fingerprint of its text; null where it could not be read. */
@@ -44,19 +40,18 @@ export class CheckCache {
   }
 
   /** The answer for a group of files, where one was kept and still holds. */
-  find(group: readonly string[]): PartCheck | undefined {
+  find(group: FileGroup): PartCheck | undefined {
     const key = group.join('\n');
     const known = Object.hasOwn(this.#known, key) ? this.#known[key] : undefined;
     if (!known?.read.every(([file, print]) => this.#printOf(file) === print)) return undefined;
     this.#kept[key] = known;
-    return { ...known.part, findings: known.part.findings.map((one) => ({ ...one, fixes: () => one.fixes })) };
+    return partOfPlain(known.part);
   }
 
-  keep(group: readonly string[], { part, read }: GroupCheck): void {
-    const findings = part.findings.map((finding) => ({ ...finding, fixes: finding.fixes() }));
+  keep(group: FileGroup, { part, read }: GroupCheck): void {
     this.#kept[group.join('\n')] = {
       read: read.map((file) => [file, this.#printOf(file)] as const),
-      part: { ...part, findings },
+      part: plainPart(part),
     };
   }
 

@@ -1,12 +1,9 @@
 /** `fieldpair check`: all rules on files and folders. */
-import { fileGroups, wholeCheck } from '@fieldpair/language';
 import { ruleById, type Severity, severities } from '@fieldpair/shared';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { NodeFiles } from '../../files/node-files.js';
-import { pairFiles } from '../../files/pair-files.js';
-import { CheckCache, fingerprint } from '../check/check-cache.js';
-import { checkGroups, type GroupCheck } from '../check/check-groups.js';
-import { type Shard, shareOf, takeShard } from '../check/shard.js';
+import { runCheck } from '../check/run-check.js';
+import { type Shard, takeShard } from '../check/shard.js';
 import { CommandFailure, exitStatus } from '../failure.js';
 import { checkGithub } from '../formats/check-github.js';
 import { checkJson } from '../formats/check-json.js';
@@ -18,6 +15,7 @@ import { type CheckReport, checkReport } from '../report/check-report.js';
 import { reaches } from '../report/fail-on.js';
 import type { Terminal } from '../terminal.js';
 import { version } from '../version.js';
+import { takeJobs } from './take-jobs.js';
 
 const formats = {
   text: checkText,
@@ -33,6 +31,7 @@ interface CheckOptions {
   readonly rule?: readonly string[];
   readonly shard?: Shard;
   readonly cache?: boolean;
+  readonly jobs?: number;
   readonly watch?: boolean;
 }
 
@@ -52,10 +51,13 @@ export function addCheck(program: Command, terminal: Terminal, finish: (status: 
     .option('--rule <id...>', 'only these rules (put the paths first)', takeRule)
     .option('--shard <share>', 'check one share, such as 2/5, and leave the others to other machines', takeShard)
     .option('--cache', 'keep answers in .fieldpair/, and check only what has changed since')
-    .addOption(new Option('--watch', 'check again after every change, until Ctrl+C').conflicts(['shard', 'cache']))
+    .option('--jobs <number>', 'how many threads check; one when left out', takeJobs)
+    .addOption(
+      new Option('--watch', 'check again after every change, until Ctrl+C').conflicts(['shard', 'cache', 'jobs']),
+    )
     .action(async (paths: string[], options: CheckOptions) => {
       if (options.watch) await watchAndCheck(paths, options, terminal);
-      else finish(check(paths, options, terminal));
+      else finish(await check(paths, options, terminal));
     });
 }
 
@@ -66,23 +68,15 @@ export function takeRule(id: string, before: readonly string[] | undefined): str
   return [...(before ?? []), id];
 }
 
-function check(paths: readonly string[], options: CheckOptions, terminal: Terminal): number {
-  const { workingFolder } = terminal;
+async function check(paths: readonly string[], options: CheckOptions, terminal: Terminal): Promise<number> {
+  const { rule: only, shard, cache, jobs } = options;
+  const { files, result } = await runCheck(paths, { only, shard, cache, jobs }, terminal);
   const host = new NodeFiles();
-  const all = pairFiles(paths, workingFolder);
-  // One group is checked faster than many.
-  const groups = options.shard || options.cache ? fileGroups(all, host) : [all];
-  const mine = options.shard ? shareOf(groups, options.shard) : groups;
-  const only = options.rule && new Set(options.rule);
-  const checks = options.cache ? withCache(mine, only, terminal) : checkGroups(mine, only, terminal);
-  const parts = checks.map(({ part }) => part);
-  // Whether an entry of a catalogue is used is known only from all shares together.
-  const known = options.shard ? parts.map((part) => ({ ...part, declared: [] })) : parts;
   const textOf = (file: string) => {
-    const result = host.read(file);
-    return 'text' in result ? result.text : undefined;
+    const read = host.read(file);
+    return 'text' in read ? read.text : undefined;
   };
-  const report = checkReport(wholeCheck(known, only ? { only } : {}), mine.flat(), textOf, workingFolder);
+  const report = checkReport(result, files, textOf, terminal.workingFolder);
   print(report, options, terminal);
   const fails = report.findings.some(({ finding }) => reaches(finding.severity, options.failOn));
   return fails ? exitStatus.found : exitStatus.nothingFound;
@@ -101,21 +95,4 @@ async function watchAndCheck(paths: readonly string[], options: CheckOptions, te
     const textOf = (file: string) => project.textOf(file);
     print(checkReport(project.check(), files, textOf, terminal.workingFolder), options, terminal);
   });
-}
-
-/** Checks the groups whose files have changed since they were last checked; what holds of the others is known. */
-function withCache(
-  groups: readonly (readonly string[])[],
-  only: ReadonlySet<string> | undefined,
-  terminal: Terminal,
-): Pick<GroupCheck, 'part'>[] {
-  const of = [version, terminal.program && fingerprint(terminal.program), ...(only ? [...only].sort() : ['all'])];
-  const cache = new CheckCache(terminal.workingFolder, of.join(' '));
-  const known = groups.map((group) => cache.find(group));
-  const changed = groups.filter((_, index) => !known[index]);
-  const fresh = checkGroups(changed, only, terminal);
-  for (const [index, check] of fresh.entries()) cache.keep(changed[index]!, check);
-  const problem = cache.save();
-  if (problem !== undefined) terminal.error(`fieldpair: the answers were not kept for the next check: ${problem}\n`);
-  return [...known.flatMap((part) => (part ? { part } : [])), ...fresh];
 }

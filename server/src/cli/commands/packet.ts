@@ -12,6 +12,7 @@ import { CommandFailure, exitStatus } from '../failure.js';
 import { Progress } from '../progress.js';
 import type { Terminal } from '../terminal.js';
 import { addFile } from './add-file.js';
+import { takeJobs } from './take-jobs.js';
 
 const formats = ['html', 'pdf', 'csv', 'xlsx', 'svg'] as const;
 type Format = (typeof formats)[number];
@@ -54,7 +55,7 @@ async function packet(paths: readonly string[], options: PacketCommandOptions, t
   // The other commands start without the documents.
   const [{ storesWithFiles }, { makePackets }] = await Promise.all([
     import('../../packet/packet-task.js'),
-    import('../../packet/packet-pool.js'),
+    import('../../packet/make-packets.js'),
   ]);
   const settings = await settingsOf(options);
   const files = pairFiles(paths, workingFolder);
@@ -151,10 +152,4 @@ function takeDate(written: string): string {
     throw new InvalidArgumentError('It is no day written as YYYY-MM-DD.');
   }
   return written;
-}
-
-function takeJobs(written: string): number {
-  const jobs = /^\d{1,3}$/.test(written) ? Number(written) : 0;
-  if (jobs < 1 || 256 < jobs) throw new InvalidArgumentError('It is no number from 1 to 256.');
-  return jobs;
 }

@@ -1,0 +1,71 @@
+/** A check from paths to what it found: which files, in which groups, by which threads, and what is known already. */
+import { fileGroups, type PartCheck, type ProjectCheck, wholeCheck } from '@fieldpair/language';
+import { counted } from '@fieldpair/shared';
+import { NodeFiles } from '../../files/node-files.js';
+import { pairFiles } from '../../files/pair-files.js';
+import { Progress } from '../progress.js';
+import type { Terminal } from '../terminal.js';
+import { version } from '../version.js';
+import { CheckCache, fingerprint } from './check-cache.js';
+import { checkGroups, type FileGroup, type GroupCheck } from './check-groups.js';
+import { type Shard, shareOf } from './shard.js';
+
+export interface CheckPlan {
+  /** Only these rules, when given. */
+  readonly only?: readonly string[] | undefined;
+  readonly shard?: Shard | undefined;
+  readonly cache?: boolean | undefined;
+  readonly jobs?: number | undefined;
+}
+
+/** @throws CommandFailure when a path or a file cannot be read. */
+export async function runCheck(
+  paths: readonly string[],
+  plan: CheckPlan,
+  terminal: Terminal,
+): Promise<{ readonly files: readonly string[]; readonly result: ProjectCheck }> {
+  const files = pairFiles(paths, terminal.workingFolder);
+  // Who neither shares nor keeps anything need not know what belongs together.
+  const isWhole = !plan.shard && !plan.cache && !plan.jobs;
+  const groups = isWhole ? [files] : fileGroups(files, new NodeFiles(files));
+  const mine = plan.shard ? shareOf(groups, plan.shard) : groups;
+  const parts = plan.cache ? await keptAndNew(mine, plan, terminal) : await partsOf(mine, plan, terminal);
+  // Whether an entry of a catalogue is used is known only from all shares together.
+  const known = plan.shard ? parts.map((part) => ({ ...part, declared: [] })) : parts;
+  return { files: mine.flat(), result: wholeCheck(known, plan.only ? { only: new Set(plan.only) } : {}) };
+}
+
+/** Checks the groups that have changed since they were last checked; of the others the answer is known. */
+async function keptAndNew(groups: readonly FileGroup[], plan: CheckPlan, terminal: Terminal): Promise<PartCheck[]> {
+  const of = [version, terminal.program && fingerprint(terminal.program), ...(plan.only?.toSorted() ?? ['all'])];
+  const cache = new CheckCache(terminal.workingFolder, of.join(' '));
+  const known = groups.map((group) => cache.find(group));
+  const changed = groups.filter((_, index) => !known[index]);
+  const fresh = await checksOf(changed, plan, terminal);
+  for (const [index, check] of fresh.entries()) cache.keep(changed[index]!, check);
+  const problem = cache.save();
+  if (problem !== undefined) terminal.error(`fieldpair: the answers were not kept for the next check: ${problem}\n`);
+  return [...known.filter((part) => part !== undefined), ...fresh.map(({ part }) => part)];
+}
+
+const partsOf = async (...what: Parameters<typeof checksOf>) => (await checksOf(...what)).map(({ part }) => part);
+
+/** In this thread, or in several where that was asked for. */
+async function checksOf(
+  groups: readonly FileGroup[],
+  { only, jobs = 1 }: CheckPlan,
+  { workingFolder, program, ...terminal }: Terminal,
+): Promise<GroupCheck[]> {
+  const total = groups.reduce((sum, group) => sum + group.length, 0);
+  const progress = new Progress({ workingFolder, ...terminal });
+  const tell = (done: number) => progress.show(() => `Checked ${done} of ${counted(total, 'file')}`);
+  const settings = { only, workingFolder };
+  try {
+    if (jobs === 1 || !program || groups.length < 2) return checkGroups(groups, settings, tell);
+    // Most checks have no other threads.
+    const { checkInThreads } = await import('./check-in-threads.js');
+    return await checkInThreads(groups, settings, { jobs, program }, tell);
+  } finally {
+    progress.end();
+  }
+}
