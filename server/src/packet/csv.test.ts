@@ -19,9 +19,9 @@ describe('a packet as CSV', () => {
     );
     expect([...files.keys()]).toEqual([
       'installer-s-packet-buses.csv',
+      'pull-and-cut-list-cases.csv',
       'landing-schedule-cases.csv',
       'address-table-cases.csv',
-      'pull-and-cut-list-cases.csv',
       'commissioning-cases.csv',
       'parts-list-devices.csv',
       'parts-list-cable.csv',
@@ -42,8 +42,8 @@ describe('a packet as CSV', () => {
         'Mind',
         'Pulled',
       ],
-      ['1', 'head', 'caseA', '22 AWG pair (Pair22)', '38', '11.58', '46', '14.02', '', '', '', ''],
-      ['2', 'caseA', 'caseB', '22 AWG pair (Pair22)', '12.5', '3.81', '20', '6.1', '14', '4.27', '', ''],
+      ['1', 'head', 'caseA', '22 AWG pair', '38', '11.58', '46', '14.02', '', '', '', ''],
+      ['2', 'caseA', 'caseB', '22 AWG pair', '12.5', '3.81', '20', '6.1', '14', '4.27', '', ''],
     ]);
   });
 

@@ -39,7 +39,7 @@ tbody { border-top: 2px solid #000; border-bottom: 2px solid #000; }
 td.number { font-variant-numeric: tabular-nums; }
 .box { display: inline-block; width: 1.05rem; height: 1.05rem; border: 1.5px solid #000; vertical-align: middle; }
 .total td { font-weight: 700; }
-svg { max-width: 100%; height: auto; } .drawing svg { display: block; width: 100%; } .narrow { display: none; }
+svg { max-width: 100%; height: auto; } .drawing svg { display: block; width: 100%; max-width: 760px; } .narrow { display: none; }
 ${pictureStyle}
 a { color: #0b4a5c; }
 footer { max-width: 72rem; margin: 0 auto; padding: 0 1rem 2rem; color: #222; }

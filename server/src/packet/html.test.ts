@@ -61,12 +61,12 @@ describe('a packet as HTML', () => {
     expect(sections).toEqual(packet.sheets.map(({ id }) => id));
     const links = all.filter(({ nodeName }) => nodeName === 'a').map((node) => attribute(node, 'href'));
     for (const { id } of packet.sheets) expect(links).toContain(`#${id}`);
-    const schedule = all.find((node) => attribute(node, 'id') === 'sheet-3')!;
+    const schedule = all.find((node) => attribute(node, 'id') === 'sheet-4')!;
     const rows = [...nodesIn(schedule)].filter(({ nodeName }) => nodeName === 'tr');
     // One of heads; head, caseA and caseB with a cable and three screws each.
     expect(rows).toHaveLength(1 + 3 * 4);
     const spans = [...nodesIn(schedule)].flatMap((node) => attribute(node, 'rowspan') ?? []);
-    expect(spans).toEqual(new Array(3 * 4).fill('4'));
+    expect(spans).toEqual(new Array(3 * 5).fill('4'));
   });
 
   it('is the same for the same packet', () => {

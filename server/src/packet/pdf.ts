@@ -33,11 +33,14 @@ export async function packetPdf(packet: Packet): Promise<Uint8Array> {
   const contents: ContentsLine[] = [];
   const outline = outlineBy(document);
   for (const [index, sheet] of packet.sheets.entries()) {
-    pages.start(sheet);
-    document.addNamedDestination(sheet.id);
+    const set = () => {
+      setTitle(pages, sheet);
+      for (const block of sheet.blocks) setBlock(pages, block, packet, contents);
+    };
+    if (!pages.join(sheet, set)) pages.start(sheet);
+    document.addNamedDestination(sheet.id, 'XYZ', null, pages.y, null);
     outline(sheet);
-    setTitle(pages, sheet);
-    for (const block of sheet.blocks) setBlock(pages, block, packet, contents);
+    set();
     if (index === 0) noteSubstitutes(pages, packet);
   }
   for (const { sheet, page, right, y } of contents) {
@@ -50,17 +53,12 @@ export async function packetPdf(packet: Packet): Promise<Uint8Array> {
 }
 
 function setTitle(pages: Pages, { title, bus }: Sheet): void {
-  for (const line of pages.pen.lines(title, pages.width, 18, 'bold')) {
-    pages.pen.text(line, pages.left, pages.y, { size: 18, weight: 'bold' });
-    pages.y += 23;
+  const called = bus === undefined ? title : `${title}: ${bus}`;
+  for (const line of pages.pen.lines(called, pages.width, 16, 'bold').slice(0, 4)) {
+    pages.pen.text(line, pages.left, pages.y, { size: 16, weight: 'bold' });
+    pages.y += 20;
   }
-  if (bus !== undefined) {
-    for (const line of pages.pen.lines(`Bus: ${bus}`, pages.width, 13).slice(0, 6)) {
-      pages.pen.text(line, pages.left, pages.y, { size: 13 });
-      pages.y += 17;
-    }
-  }
-  pages.y += 5;
+  pages.y += 3;
 }
 
 /** Sheets of one bus under the bus, in the order of the packet. */

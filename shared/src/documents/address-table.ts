@@ -2,16 +2,16 @@
 import type { BusStudy } from '../figures/study.js';
 import type { AddressSetting, Bus, Landing, Store } from '../network.js';
 import { blank, named, nothing, number, text, tick } from './cells.js';
-import { deviceText, portText } from './names.js';
+import { deviceLines } from './names.js';
 import type { Block, Cell, Column, Row } from './packet.js';
 import { addressPosition } from './setting-picture.js';
 
 const columns: readonly Column[] = [
   { head: 'No.', width: 5 },
   { head: 'Landing', width: 17 },
-  { head: 'Device and connector', width: 20 },
-  { head: 'Address', width: 10 },
-  { head: 'Set it like this', width: 28 },
+  { head: 'Device and connector', width: 27 },
+  { head: 'Address', width: 9 },
+  { head: 'Set it like this', width: 24 },
   { head: 'Done', width: 7 },
   { head: 'Found at', width: 8 },
 ];
@@ -26,7 +26,7 @@ export function addressTable({ bus }: BusStudy, id: string): Block[] | undefined
       cells: [
         number(landing.index + 1),
         named(landing.name, landing.node?.label),
-        text(deviceText(landing), portText(landing)),
+        text(...deviceLines(landing)),
         landing.address ? number(landing.address.value) : text('none in the plan'),
         positionCell(landing),
         tick,
@@ -92,7 +92,7 @@ export function hostAddresses({ networks }: Store): Block[] {
         title: `Addresses on the host network ${network.name}`,
         columns: [
           { head: 'Unit', width: 30 },
-          { head: 'Address', width: 10 },
+          { head: 'Address', width: 9 },
           { head: 'Done', width: 7 },
         ],
         rows: network.members.map(({ node, address }, group) => ({

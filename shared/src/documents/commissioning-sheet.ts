@@ -14,9 +14,9 @@ export function commissioningSheet(study: BusStudy, id: (name: string) => string
     { kind: 'cautions', texts: measuringCautions },
     { kind: 'heading', text: 'In this order' },
     { kind: 'steps', steps: commissioningSteps(study) },
+    ...indicators(study),
     readingsTable(study, id('readings'), units),
     ...statesTable(study, id('states')),
-    ...indicators(study),
     {
       kind: 'signatures',
       lines: ['Cable temperature', 'Meter and its number', 'Measured by', 'Date', 'Remarks'],

@@ -6,3 +6,4 @@ export * from './make-packet.js';
 export * from './packet.js';
 export * from './picture.js';
 export { readLength, readSlack, type Slack } from './slack.js';
+export { standingAlone } from './standing-alone.js';

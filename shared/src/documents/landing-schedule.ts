@@ -4,30 +4,32 @@ import type { Bus, Device, Landing, Run } from '../network.js';
 import { type LengthUnits, lengthsText, named, nothing, number, text, tick } from './cells.js';
 import { terminalRows } from './conductors.js';
 import { settingLines } from './landing-settings.js';
-import { deviceText, portText } from './names.js';
+import { deviceLines } from './names.js';
 import type { Block, Column, Row } from './packet.js';
 import { hasPolarity } from './terminal-roles.js';
 
-const columns: readonly Column[] = [
-  { head: 'No.', width: 5, merged: true },
-  { head: 'Landing and place', width: 15, merged: true },
+const columnsOf = (bus: Bus): Column[] => [
+  { head: 'No.', width: 4, merged: true },
+  { head: 'Landing and place', width: 13, merged: true },
   { head: 'Device and connector', width: 16, merged: true },
-  { head: 'Terminal', width: 12 },
-  { head: 'Cable in', width: 14 },
-  { head: 'Cable out', width: 14 },
-  { head: 'Set and do here', width: 21, merged: true },
-  { head: 'Done', width: 7 },
+  { head: 'Terminal', width: 11.5 },
+  { head: 'Cable in', width: 15.5 },
+  { head: 'Cable out', width: 15.5 },
+  { head: 'Set and do here', width: 20, merged: true },
+  ...(hasPolarity(bus) ? [{ head: 'Plus on plus', width: 5, merged: true }] : []),
+  { head: 'Done', width: 6 },
 ];
 
 export function landingSchedule(study: BusStudy, id: string, units: LengthUnits): Block[] {
   const { bus } = study;
   return [
+    ...lookOuts(bus),
     {
       kind: 'table',
       table: {
         id,
         title: `Landings of ${bus.label ?? bus.name} in walking order`,
-        columns,
+        columns: columnsOf(bus),
         rows: bus.landings.flatMap((landing) => landingRows(bus, landing, units)),
         notes: [
           'Tick each screw when the conductor of this colour is under it and a pull has not moved it.',
@@ -35,12 +37,13 @@ export function landingSchedule(study: BusStudy, id: string, units: LengthUnits)
             ? ['No colours are laid down: write the one that was used beside each screw, the same along the whole bus.']
             : []),
           ...(hasPolarity(bus)
-            ? ['Plus and minus: go by the marks beside the screws of each device; they differ from maker to maker.']
+            ? [
+                'Plus and minus: go by the marks beside the screws of each device; they differ from maker to maker. Tick the polarity when plus is on plus here and at the landing before.',
+              ]
             : []),
         ],
       },
     },
-    ...lookOuts(bus),
   ];
 }
 
@@ -50,25 +53,25 @@ function landingRows(bus: Bus, landing: Landing, units: LengthUnits): Row[] {
   const shared = [
     number(landing.index + 1),
     named(landing.name, label, landing.area?.value),
-    text(deviceText(landing), portText(landing)),
+    text(...deviceLines(landing)),
   ];
   const lines = settingLines(bus, landing);
-  const settings = lines.length === 0 ? nothing : text(...lines);
+  const settings = [lines.length === 0 ? nothing : text(...lines), ...(hasPolarity(bus) ? [tick] : [])];
   const rows: Row[] = [
     {
       group: landing.index,
       cells: [
         ...shared,
         text('cable'),
-        runTexts(into, (run) => `from ${farName(bus, run.from)}, ${lengthsText(run.length, units)}`),
-        runTexts(out, (run) => `to ${farName(bus, run.to)}, ${lengthsText(run.length, units)}`),
-        settings,
+        runTexts(into, (run) => `${farName(bus, run.from)}, ${lengthsText(run.length, units)}`),
+        runTexts(out, (run) => `${farName(bus, run.to)}, ${lengthsText(run.length, units)}`),
+        ...settings,
         tick,
       ],
     },
   ];
   for (const row of terminalRows(bus, landing, into, out)) {
-    const cells = [...shared, text(row.terminal), listOf(row.into), listOf(row.out), settings, tick];
+    const cells = [...shared, text(row.terminal), listOf(row.into), listOf(row.out), ...settings, tick];
     rows.push({ group: landing.index, cells });
   }
   return rows;

@@ -164,13 +164,13 @@ describe('a packet', () => {
     const rows = linesOf(makePacket(store, [study], { date, unit: 'm' }));
     const at = (landing: string) => rows.filter((row) => row[1] === landing).map((row) => row.slice(3, 6));
     expect(at('head')).toEqual([
-      ['cable', 'none', 'to mid, 10 m'],
+      ['cable', 'none', 'mid, 10 m'],
       ['A (plus)', 'none', 'white'],
       ['B (minus)', 'none', 'blue'],
       ['S (shield)', 'none', 'drain'],
     ]);
     expect(at('mid')).toEqual([
-      ['cable', 'from head, 10 m', 'to end, 20 m'],
+      ['cable', 'head, 10 m', 'end, 20 m'],
       ['+ (plus)', 'blue', 'blue'],
       ['- (minus)', 'white', 'white'],
     ]);

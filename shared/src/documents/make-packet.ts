@@ -10,7 +10,7 @@ import { cleaned } from './clean.js';
 import { commissioningSheet } from './commissioning-sheet.js';
 import { diagram } from './diagram.js';
 import { landingSchedule } from './landing-schedule.js';
-import { busTitle, storeTitle } from './names.js';
+import { busTitle, cableNames, storeTitle } from './names.js';
 import type { Block, Packet, Paper, Sheet, SheetKind } from './packet.js';
 import { partsList } from './parts-list.js';
 import { pullList } from './pull-list.js';
@@ -34,9 +34,16 @@ export interface PacketOptions {
 export function makePacket(store: Store, studies: readonly BusStudy[], options: PacketOptions): Packet {
   const { date, revision, paper = 'letter', slack = usualSlack, reel = usualReel, findings = [] } = options;
   const units = unitsFor(store, options.unit);
-  const pull = { units, slack, reel };
+  const pull = { units, slack, reel, cableName: cableNames(store) };
   const sheets: Sheet[] = [];
-  const add = (kind: SheetKind, title: string, landscape: boolean, blocks: readonly Block[], bus?: string) =>
+  const add = (
+    kind: SheetKind,
+    title: string,
+    landscape: boolean,
+    blocks: readonly Block[],
+    bus?: string,
+    goesOn = false,
+  ) =>
     sheets.push({
       id: `sheet-${sheets.length + 1}`,
       kind,
@@ -44,6 +51,7 @@ export function makePacket(store: Store, studies: readonly BusStudy[], options: 
       landscape,
       blocks,
       ...(bus !== undefined && { bus }),
+      ...(goesOn && { goesOn }),
     });
 
   const facts = { date, units, findings, ...(revision !== undefined && { revision }) };
@@ -51,12 +59,13 @@ export function makePacket(store: Store, studies: readonly BusStudy[], options: 
   for (const [index, study] of studies.entries()) {
     const bus = busTitle(study.bus);
     const id = (name: string) => `${name}-${index + 1}`;
-    add('diagram', 'One-line diagram', true, diagram(store, study, findings), bus);
+    // In the order of the work.
+    add('diagram', 'One-line diagram', false, diagram(store, study, findings), bus);
+    add('pull-list', 'Pull and cut list', 1 < units.length, pullList(study, id('runs'), pull), bus);
     add('landing-schedule', 'Landing schedule', false, landingSchedule(study, id('landings'), units), bus);
     const addresses = addressTable(study, id('addresses'));
-    if (addresses) add('address-table', 'Address table', false, addresses, bus);
-    add('pull-list', 'Pull and cut list', true, pullList(study, id('runs'), pull), bus);
-    add('commissioning', 'Commissioning', true, commissioningSheet(study, id, units), bus);
+    if (addresses) add('address-table', 'Address table', false, addresses, bus, true);
+    add('commissioning', 'Commissioning', 1 < units.length, commissioningSheet(study, id, units), bus);
   }
   const host = hostAddresses(store);
   if (0 < host.length) add('address-table', 'Address table', false, host);

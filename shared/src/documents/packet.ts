@@ -32,7 +32,7 @@ export type SheetKind =
   | 'parts-list'
   | 'commissioning';
 
-/** What one person works from at one time. It starts on a page of its own. */
+/** What one person works from at one time. */
 export interface Sheet {
   /** Unlike that of any other sheet of the packet, of lower-case letters, digits and hyphens. */
   readonly id: string;
@@ -41,6 +41,8 @@ export interface Sheet {
   /** The bus that it is about, as people call it; absent when it is about the whole store. */
   readonly bus?: string;
   readonly landscape: boolean;
+  /** Who works from the sheet before it works from this one too, so that it may start on that one's last page. */
+  readonly goesOn?: boolean;
   readonly blocks: readonly Block[];
 }
 

@@ -5,6 +5,8 @@ export interface Picture {
   readonly width: number;
   readonly height: number;
   readonly shapes: readonly Shape[];
+  /** So much of it from the top are names, which a page that says them anyway leaves out. */
+  readonly titled?: number;
   /** What it shows, for whoever cannot see it. */
   readonly description: string;
 }

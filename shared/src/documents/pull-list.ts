@@ -15,7 +15,6 @@ import {
   text,
   tick,
 } from './cells.js';
-import { cableText } from './names.js';
 import type { Block, Column } from './packet.js';
 import { cutLength, type Slack, slackText } from './slack.js';
 
@@ -23,18 +22,20 @@ export interface PullOptions {
   readonly units: LengthUnits;
   readonly slack: Slack;
   readonly reel: Metres;
+  /** What a cable is called in a narrow column. */
+  readonly cableName: (cable: Run['cable']) => string;
 }
 
-export function pullList({ bus }: BusStudy, id: string, { units, slack }: PullOptions): Block[] {
+export function pullList({ bus }: BusStudy, id: string, { units, slack, cableName }: PullOptions): Block[] {
   const columns: Column[] = [
     { head: 'Run', width: 5 },
     { head: 'From', width: 17 },
     { head: 'To', width: 17 },
-    { head: 'Cable', width: 20 },
+    { head: 'Cable', width: 24 },
     ...lengthColumns('Planned', units),
     ...lengthColumns('Cut', units),
     ...lengthColumns('Built', units),
-    { head: 'Mind', width: 16 },
+    { head: 'Mind', width: 15 },
     { head: 'Pulled', width: 7 },
   ];
   const rows = bus.runs.map((run, group) => ({
@@ -43,7 +44,7 @@ export function pullList({ bus }: BusStudy, id: string, { units, slack }: PullOp
       number(run.index + 1),
       named(nameOf(bus, run.from)),
       run.to === undefined ? nothing : named(nameOf(bus, run.to)),
-      text(cableText(run.cable)),
+      text(cableName(run.cable)),
       ...lengthCells(run.planned, units),
       ...lengthCells(cutLength(run.planned, slack, units[0]), units),
       ...(run.built ? lengthCells(run.built.value, units) : units.map(() => blank)),

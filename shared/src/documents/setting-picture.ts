@@ -42,21 +42,21 @@ const placeName = (exponent: number, base: number) =>
   (base === 10 ? decimalPlaces[exponent] : undefined) ?? `x ${base ** exponent}`;
 
 const dialPitch = 50;
-const dialRadius = 12;
+const dialRadius = 11;
 
 /** Each dial as a knob whose mark points at its digit; which way up it is mounted is not known. */
 function dialPicture(digits: readonly { digit: string; place: string }[], description: string): Picture {
   const shapes = digits.flatMap(({ digit, place }, index): Shape[] => {
     const x = dialPitch * (index + 0.5);
-    const y = 21;
+    const y = 19;
     return [
       circle('thin', x, y, dialRadius),
       path('point', `M${x - 5} 1H${x + 5}L${x} 8Z`),
       text('value', x, y + 5.5, digit, { size: 15, anchor: 'middle', bold: true }),
-      ...(digits.length === 1 ? [] : [text('value', x, 44, place, { size: 10, anchor: 'middle' })]),
+      ...(digits.length === 1 ? [] : [text('value', x, 40.5, place, { size: 10, anchor: 'middle' })]),
     ];
   });
-  return { width: dialPitch * digits.length, height: digits.length === 1 ? 36 : 48, shapes, description };
+  return { width: dialPitch * digits.length, height: digits.length === 1 ? 32 : 43, shapes, description };
 }
 
 function switchPosition(setting: AddressSetting, address: number): AddressPosition {

@@ -12,6 +12,7 @@ const mostWidths = 20_000;
  */
 export class BatchedDocument extends PDFDocument {
   readonly #operators = new Map<PDFKit.PDFPage, string[]>();
+  #isUnseen = false;
   #weight: Weight = 'regular';
   #size = 1;
 
@@ -32,7 +33,18 @@ export class BatchedDocument extends PDFDocument {
     return width * this.#size;
   }
 
+  /** Does what would show something, and shows nothing. */
+  unseen(work: () => void): void {
+    this.#isUnseen = true;
+    try {
+      work();
+    } finally {
+      this.#isUnseen = false;
+    }
+  }
+
   override addContent(operator: string): this {
+    if (this.#isUnseen) return this;
     const operators = this.#operators.get(this.page);
     if (operators) operators.push(operator);
     else this.#operators.set(this.page, [operator]);

@@ -40,26 +40,34 @@ export function setPicture(pages: Pages, picture: Picture): void {
 /** A strip that is shorter than this share of a page is not worth a page of its own. */
 const leastShare = 0.25;
 
+/** What is written so closely below a box belongs to it. */
+const captionRoom = 16;
+
 /**
- * Cuts a picture below a row of boxes: where nothing but lines runs through, and of such places where the fewest do,
+ * Cuts a picture below boxes and what is written below them: where nothing but lines runs through, and of such places where the fewest do,
  * the lowest that a page has room for.
  *
  * @param first what is left of the page that it starts on @param others what a whole page holds
  */
-export function stripsOf({ shapes, height }: Picture, first: number, others: number): Strip[] {
+export function stripsOf({ shapes, height, titled = 0 }: Picture, first: number, others: number): Strip[] {
   const solid = shapes.flatMap((shape) => extentOf(shape) ?? []);
   const lines = shapes.flatMap((shape) => (shape.shape === 'path' ? (lineExtent(shape.d) ?? []) : []));
   const crossed = (y: number, extents: readonly Strip[]) =>
     extents.filter(({ top, bottom }) => top < y && y < bottom).length;
+  const texts = shapes.flatMap((shape) => (shape.shape === 'text' ? (extentOf(shape) ?? []) : []));
+  const below = (box: number) =>
+    Math.max(box, ...texts.flatMap(({ top, bottom }) => (box <= top && top < box + captionRoom ? bottom : [])));
   const boxes = shapes.flatMap((shape) => (shape.shape === 'box' ? shape.box.y + shape.box.height : []));
-  const cuts = [...new Set(boxes.map((bottom) => Math.ceil(bottom) + 1))]
+  const cuts = [...new Set(boxes.map((box) => Math.ceil(below(box)) + 1))]
     .filter((y) => crossed(y, solid) === 0)
     .map((y) => ({ y, lines: crossed(y, lines) }))
     .sort((one, other) => one.lines - other.lines || other.y - one.y);
   const strips: Strip[] = [];
-  let top = 0;
+  let top = titled;
   let room = others * leastShare < first ? first : others;
-  while (room < height - top) {
+  // Empty paper at the bottom is not worth a page.
+  const end = Math.min(height, Math.max(0, ...[...solid, ...lines].map(({ bottom }) => bottom)) + 2);
+  while (room < end - top) {
     const least = top + room * leastShare;
     const cut = cuts.find(({ y }) => least <= y && y <= top + room) ?? cuts.find(({ y }) => top + room < y);
     if (!cut) break;
@@ -67,7 +75,7 @@ export function stripsOf({ shapes, height }: Picture, first: number, others: num
     top = cut.y;
     room = others;
   }
-  return [...strips, { top, bottom: height }];
+  return [...strips, { top, bottom: end }];
 }
 
 /** From top to bottom of a path of straight lines by absolute places; undefined for any other. */

@@ -6,6 +6,8 @@ import { leading, type Pen } from './pen.js';
 import { drawPicture } from './picture.js';
 
 const padding = 3;
+/** Above and below, where lines keep their own distance. */
+const inset = 2;
 const tickSize = 11;
 /** Room to write by hand. */
 const blankHeight = 18;
@@ -187,19 +189,19 @@ function setCell(pen: Pen, cell: Cell, width: number, strong: boolean, most: num
       return { height: blankHeight, draw: () => undefined };
     case 'tick':
       return {
-        height: tickSize + 2 * padding,
-        draw: (x, y, across) => pen.box(x + (across - tickSize) / 2, y + padding, tickSize, tickSize, { stroke: 0.9 }),
+        height: tickSize + 2 * inset,
+        draw: (x, y, across) => pen.box(x + (across - tickSize) / 2, y + inset, tickSize, tickSize, { stroke: 0.9 }),
       };
     case 'picture': {
       const { picture, caption } = cell;
       const scale = Math.min(1, (width - 2 * padding) / picture.width);
       const below = caption === undefined ? undefined : textCell(pen, [caption], width, 'none', most);
-      const height = picture.height * scale + 2 * padding;
+      const height = picture.height * scale + 2 * inset;
       return {
         height: height + (below?.height ?? 0),
         draw: (x, y, across) => {
-          drawPicture(pen, picture, x + padding, y + padding, scale);
-          below?.draw(x, y + height - padding, across);
+          drawPicture(pen, picture, x + padding, y + inset, scale);
+          below?.draw(x, y + height - inset, across);
         },
       };
     }
@@ -219,14 +221,14 @@ function textCell(
     const weight = strong === 'all' || (strong === 'first' && index === 0) ? 'bold' : 'regular';
     return pen.lines(text, room, undefined, weight).map((line) => ({ line, weight }) as const);
   });
-  const fitting = Math.max(1, Math.floor((most - 2 * padding) / leading));
+  const fitting = Math.max(1, Math.floor((most - 2 * inset) / leading));
   const shown =
     lines.length <= fitting ? lines : [...lines.slice(0, fitting - 1), { line: '\u2026', weight: 'regular' as const }];
   return {
-    height: shown.length * leading + 2 * padding,
+    height: shown.length * leading + 2 * inset,
     draw: (x, y) => {
       for (const [index, { line, weight }] of shown.entries()) {
-        pen.text(line, x + padding, y + padding + index * leading, { weight });
+        pen.text(line, x + padding, y + inset + index * leading, { weight });
       }
     },
   };
