@@ -1,6 +1,6 @@
 /**
  * Bundles the three programs:
- * - `server/dist/cli.js`, the command line, in chunks, so that a command loads only what it uses;
+ * - `server/dist/cli.cjs`, the command line, and beside it what only some of its commands use;
  * - `server/dist/server.cjs`, the language server, for any editor, and beside it `wave-worker.cjs`, the thread in which
  *   it simulates;
  * - `extension/dist/extension.cjs` with its own copy of the server, both minified for the package, and the pages of its
@@ -8,15 +8,13 @@
  *
  * A server is a small starter that switches Node's compile cache on before the bundle beside it is compiled.
  */
+import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname, join, sep } from 'node:path';
+import { basename, dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-
-/** Libraries in CommonJS ask for Node's own modules through `require`, which an ES module has to make first. */
-const requireForModules = `import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);`;
 
 /** Inside VS Code the cache folder is shared with other programs; Node keeps the entries apart by content. */
 const serverStarter = `'use strict';\nrequire('node:module').enableCompileCache?.();\nrequire('./server-bundle.cjs');\n`;
@@ -37,13 +35,23 @@ const common = {
   write: false,
 };
 
-/**
- * Lets the command line start Langium when a text first needs its recovery: that takes as long as checking a hundred
- * stores, and texts without mistakes never need it.
- */
-const lazyRecovery = {
-  name: 'lazy-recovery',
-  setup({ onLoad }) {
+/** Parts of the command line that most commands never need and that take long to load: bundles of their own. */
+const apart = {
+  recovery: 'language/src/read/recovery.ts',
+  pdf: 'server/src/packet/pdf.ts',
+  xlsx: 'server/src/packet/xlsx.ts',
+  'serve-stdio': 'server/src/cli/commands/serve-stdio.ts',
+};
+
+const loadedApart = {
+  name: 'loaded-apart',
+  setup({ onLoad, onResolve }) {
+    const names = Object.keys(apart).join('|');
+    onResolve({ filter: new RegExp(`^\\./(${names})\\.js$`) }, ({ path }) => ({
+      path: path.replace(/js$/, 'cjs'),
+      external: true,
+    }));
+    // Langium starts when a text first needs its recovery: that takes as long as checking a hundred stores.
     onLoad({ filter: /[\\/]read[\\/]read-sheet\.ts$/ }, ({ path }) => {
       const eager = "import { readWithRecovery } from './recovery.js';";
       const source = readFileSync(path, 'utf8');
@@ -54,15 +62,15 @@ const lazyRecovery = {
   },
 };
 
+/** In CommonJS, of which V8's code can be kept (`server/bin/compiled.js`). */
 const commandLine = {
   ...common,
-  plugins: [lazyRecovery],
-  entryPoints: { cli: 'server/src/cli/main.ts' },
   outdir: 'server/dist',
-  format: 'esm',
-  splitting: true,
-  chunkNames: 'chunks/[name]-[hash]',
-  banner: { js: requireForModules },
+  outExtension: { '.js': '.cjs' },
+  format: 'cjs',
+  supported: { 'dynamic-import': false },
+  define: { 'import.meta.url': 'bundleUrl' },
+  banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
 };
 
 const server = (outdir, minify) => ({
@@ -106,6 +114,13 @@ const pages = {
   sourcemap: false,
 };
 
+/** The command line begins with the hash of its text, by which code that was kept of it is known to be of this one. */
+function identified({ path, contents }) {
+  if (basename(path) !== 'cli.cjs') return { path, contents };
+  const hash = createHash('sha256').update(contents).digest('hex');
+  return { path, contents: Buffer.concat([Buffer.from(`/* ${hash} */`), contents]) };
+}
+
 /**
  * Writes what was built and then removes what an earlier build left.
  * Programs that are running meanwhile keep finding their chunks until the new entry is in place, because entries come
@@ -131,13 +146,14 @@ function publish(folder, files) {
 
 try {
   const results = await Promise.all([
-    build(commandLine),
+    build({ ...commandLine, plugins: [loadedApart], entryPoints: { cli: 'server/src/cli/main.ts' } }),
+    build({ ...commandLine, entryPoints: apart }),
     build(server('server/dist', false)),
     build(server('extension/dist', true)),
     build(extension),
     build(pages),
   ]);
-  const files = results.flatMap((result) => result.outputFiles);
+  const files = results.flatMap((result) => result.outputFiles.map(identified));
   for (const folder of ['server/dist', 'extension/dist'].map((name) => join(root, name))) {
     const starter = { path: join(folder, 'server.cjs'), contents: serverStarter };
     const terms = { path: join(folder, 'font-terms.txt'), contents: fontTerms };

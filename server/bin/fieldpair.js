@@ -1,11 +1,11 @@
 #!/usr/bin/env node
-/** Starts the command line that `npm run build` has bundled, with compiled code kept between starts. */
-import { existsSync } from 'node:fs';
-import module from 'node:module';
-import v8 from 'node:v8';
+'use strict';
+/** Starts the command line that `npm run build` has bundled. */
+const { existsSync } = require('node:fs');
+const { join } = require('node:path');
 
 const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
-const bundle = new URL('../dist/cli.js', import.meta.url);
+const bundle = join(__dirname, '../dist/cli.cjs');
 
 if (major < 22 || (major === 22 && minor < 12)) {
   console.error(
@@ -16,9 +16,7 @@ if (major < 22 || (major === 22 && minor < 12)) {
   console.error('fieldpair: not built yet; run: npm run build');
   process.exitCode = 2;
 } else {
-  // Most commands end within a second, of which V8 would spend a good part on merging functions into larger ones. Set
-  // before there is code to be compiled or to be taken from the cache, which is kept apart by such settings.
-  if (process.argv[2] !== 'serve') v8.setFlagsFromString('--max-inlined-bytecode-size=100');
-  module.enableCompileCache();
-  await import(bundle.href);
+  const command = process.argv[2] ?? '';
+  if (command !== 'serve') require('./short-run.js').expectShortRun();
+  require('./compiled.js').load(bundle, command);
 }

@@ -11,7 +11,15 @@ export function plainLine(text: string): string {
   return text.replaceAll('\t', ' ').replace(unprintable, '\uFFFD');
 }
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+let segmenter: Intl.Segmenter | undefined;
+
+/** The characters of a text as people count them. */
+export function graphemesOf(text: string): string[] {
+  // Making one takes as long as checking ten stores, and plain texts need none.
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
+  return Array.from(segmenter.segment(text), ({ segment }) => segment);
+}
+
 const ascii = /^[\x20-\x7e]*$/;
 const wide =
   /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Emoji_Presentation}\uFF01-\uFF60]/u;
@@ -20,9 +28,7 @@ const wide =
 export function shownWidth(text: string): number {
   if (ascii.test(text)) return text.length;
   let width = 0;
-  for (const { segment } of graphemes.segment(text)) {
-    width += wide.test(segment) ? 2 : 1;
-  }
+  for (const character of graphemesOf(text)) width += wide.test(character) ? 2 : 1;
   return width;
 }
 

@@ -73,7 +73,6 @@ const isWordPart = (code: number) => code < 128 && (classes[code] as Class) >= C
 const isDigit = (code: number) => 48 <= code && code <= 57;
 
 const feetPattern = /\d+[ \t]*ft[ \t]+\d+(\.\d+)?[ \t]*in\b/y;
-const framingPattern = /[78][NEO][12]\b/y;
 const matchEnd = (pattern: RegExp, text: string, at: number): number => {
   pattern.lastIndex = at;
   return pattern.test(text) ? pattern.lastIndex : -1;
@@ -171,11 +170,7 @@ function wordNumber(text: string, start: number, end: number): number {
 const isLineEnd = (code: number) => code === 10 || code === 13;
 
 function specialNumber(text: string, at: number): [kind: number, end: number] | undefined {
-  const second = text.charCodeAt(at + 1);
-  if (second === 69 || second === 78 || second === 79) {
-    const end = matchEnd(framingPattern, text, at);
-    if (end >= 0) return [framing, end];
-  }
+  if (isFraming(text, at)) return [framing, at + 3];
   // Nearly all feet come without inches: whether a number follows them is soon told.
   let after = at + 1;
   while (isDigit(text.charCodeAt(after))) after++;
@@ -183,6 +178,16 @@ function specialNumber(text: string, at: number): [kind: number, end: number] | 
   if (text.charCodeAt(after) !== 102 || !isDigit(text.charCodeAt(pastBlanks(text, after + 2)))) return undefined;
   const end = matchEnd(feetPattern, text, at);
   return end < 0 ? undefined : [feetAndInches, end];
+}
+
+/** Data bits, parity and stop bits, as in 8E1. */
+function isFraming(text: string, at: number): boolean {
+  const [parity, stopBits] = [text.charCodeAt(at + 1), text.charCodeAt(at + 2)];
+  if (parity !== 69 && parity !== 78 && parity !== 79) return false;
+  const dataBits = text.charCodeAt(at);
+  return (
+    (dataBits === 55 || dataBits === 56) && (stopBits === 49 || stopBits === 50) && !isWordPart(text.charCodeAt(at + 3))
+  );
 }
 
 function pastBlanks(text: string, from: number): number {

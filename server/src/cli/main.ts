@@ -16,9 +16,12 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(error.code === 'EPIPE' ? 0 : failed);
 });
 
-if (isMainThread) {
-  process.exitCode = await runCommandLine(process.argv.slice(2), processTerminal(new URL(import.meta.url)));
-} else {
-  const { serveThread } = await import('../threads/serve-thread.js');
-  await serveThread();
+async function run(): Promise<void> {
+  if (isMainThread) {
+    process.exitCode = await runCommandLine(process.argv.slice(2), processTerminal(new URL(import.meta.url)));
+  } else {
+    const { serveThread } = await import('../threads/serve-thread.js');
+    await serveThread();
+  }
 }
+void run();

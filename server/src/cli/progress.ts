@@ -14,7 +14,7 @@ export class Progress {
   constructor(terminal: Terminal, now: () => number = () => performance.now()) {
     this.#terminal = terminal;
     this.#now = now;
-    this.#nextAt = now() + firstAfterMs;
+    this.#nextAt = terminal.drawsProgress ? now() + firstAfterMs : Number.POSITIVE_INFINITY;
   }
 
   /** Draws over what was drawn before, unless it is too soon to be read. */

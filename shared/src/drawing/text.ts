@@ -5,6 +5,7 @@
  * fall back to, so that what fits here fits in any of them. Letters with accents are as wide as without; other scripts
  * get a generous width by their kind.
  */
+import { graphemesOf } from '../plain-text.js';
 
 /** Advance widths of U+0020 to U+007E in thousandths of the font's size. */
 const regular = [
@@ -30,7 +31,6 @@ const wideLetter = 1350;
 const wide =
   /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Emoji_Presentation}\p{Extended_Pictographic}\uFF01-\uFF60]/u;
 const mark = /\p{M}/u;
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** Characters that show nothing, turn the direction of writing, or may not stand in XML. */
 const invisible = /[\p{Cc}\p{Cs}\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\ufffe\uffff]/gu;
@@ -137,5 +137,5 @@ function piecesOf(text: string, width: number, size: number, isBold: boolean): s
 const isAscii = /^[\x20-\x7e]*$/;
 
 function lettersOf(text: string): string[] {
-  return isAscii.test(text) ? [...text] : Array.from(graphemes.segment(text), ({ segment }) => segment);
+  return isAscii.test(text) ? [...text] : graphemesOf(text);
 }

@@ -6,7 +6,6 @@ import { pairFiles } from '../../files/pair-files.js';
 import { Progress } from '../progress.js';
 import type { Terminal } from '../terminal.js';
 import { version } from '../version.js';
-import { CheckCache, fingerprint } from './check-cache.js';
 import { checkGroups, type FileGroup, type GroupCheck } from './check-groups.js';
 import { type Shard, shareOf } from './shard.js';
 
@@ -37,6 +36,8 @@ export async function runCheck(
 
 /** Checks the groups that have changed since they were last checked; of the others the answer is known. */
 async function keptAndNew(groups: readonly FileGroup[], plan: CheckPlan, terminal: Terminal): Promise<PartCheck[]> {
+  // No other check has to tell texts apart.
+  const { CheckCache, fingerprint } = await import('./check-cache.js');
   const of = [version, terminal.program && fingerprint(terminal.program), ...(plan.only?.toSorted() ?? ['all'])];
   const cache = new CheckCache(terminal.workingFolder, of.join(' '));
   const known = groups.map((group) => cache.find(group));

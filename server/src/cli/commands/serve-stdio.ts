@@ -4,8 +4,8 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { serve } from '../../lsp/serve.js';
 
 export function serveStdio(): void {
-  // This file is bundled into a chunk, in a folder below that of the other bundles.
-  const bundle = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url));
+  // The other bundles stand beside that of this file.
+  const bundle = (name: string) => fileURLToPath(new URL(`./${name}`, import.meta.url));
   serve(createConnection(ProposedFeatures.all, process.stdin, process.stdout), {
     waveWorker: bundle('wave-worker.cjs'),
     packets: bundle('packets.cjs'),
