@@ -31,10 +31,20 @@ interface Keyword {
   readonly spelling: string;
   readonly number: number;
 }
-/** Keywords by first letter and length: most names are told from them by these two, without making a text of them. */
-const longestKeyword = 31;
-const likeness = (first: number, length: number) => first * (longestKeyword + 1) + length;
-const keywordsLike = new Array<readonly Keyword[]>(likeness(128, 0)).fill([]);
+/**
+ * Keywords by a hash of their letters, which the scanner computes as it reads them: nearly all names are told from all
+ * keywords by one look, without making a text of them.
+ */
+const slotCount = 2048;
+const keywordsAt = new Array<readonly Keyword[]>(slotCount).fill([]);
+const hashed = (hash: number, letter: number) => (hash * 31 + letter) & 0xffffff;
+
+function addKeyword(keyword: Keyword): void {
+  let hash = 0;
+  for (let at = 0; at < keyword.spelling.length; at++) hash = hashed(hash, keyword.spelling.charCodeAt(at));
+  const slot = hash % slotCount;
+  keywordsAt[slot] = [...keywordsAt[slot]!, keyword];
+}
 
 const spellings = new Set<string>();
 const signNumbers = new Int32Array(128);
@@ -43,8 +53,7 @@ for (const [token, number] of tokenNumbers) {
   const spelling = token.slice(1, -1);
   if (/^\w/.test(spelling)) {
     spellings.add(spelling);
-    const like = likeness(spelling.charCodeAt(0), spelling.length);
-    keywordsLike[like] = [...keywordsLike[like]!, { spelling, number }];
+    addKeyword({ spelling, number });
   } else if (spelling.length === 1) signNumbers[spelling.charCodeAt(0)] = number;
 }
 
@@ -108,15 +117,15 @@ export function scan(text: string): Tokens | undefined {
     const start = at;
     let kind: number;
     if (kindOfCharacter === Class.Letter) {
-      at++;
-      while (isWordPart(text.charCodeAt(at))) at++;
+      let hash = 0;
+      for (let letter = code; isWordPart(letter); letter = text.charCodeAt(++at)) hash = hashed(hash, letter);
       kind = -1;
       while (text.charCodeAt(at) === 45 && isWordPart(text.charCodeAt(at + 1))) {
         kind = hyphenated;
         at += 2;
         while (isWordPart(text.charCodeAt(at))) at++;
       }
-      if (kind < 0) kind = wordNumber(text, start, at);
+      if (kind < 0) kind = wordNumber(text, start, at, hash);
     } else if (kindOfCharacter === Class.Digit) {
       const special = specialNumber(text, at);
       if (special) [kind, at] = special;
@@ -159,11 +168,10 @@ export function scan(text: string): Tokens | undefined {
 }
 
 /** The number of a keyword or, for any other word, that of a name. */
-function wordNumber(text: string, start: number, end: number): number {
-  const length = end - start;
-  if (longestKeyword < length) return identifier;
-  const alike = keywordsLike[likeness(text.charCodeAt(start), length)]!;
-  for (const { spelling, number } of alike) if (text.startsWith(spelling, start)) return number;
+function wordNumber(text: string, start: number, end: number, hash: number): number {
+  for (const { spelling, number } of keywordsAt[hash % slotCount]!) {
+    if (spelling.length === end - start && text.startsWith(spelling, start)) return number;
+  }
   return identifier;
 }
 
