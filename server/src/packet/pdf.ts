@@ -19,6 +19,7 @@ export async function packetPdf(packet: Packet): Promise<Uint8Array> {
     font: '',
     lang: 'en',
     displayTitle: true,
+    tagged: true,
     pdfVersion: '1.7',
     info: {
       Title: `${packet.title}: installer\u2019s packet`,
@@ -33,31 +34,37 @@ export async function packetPdf(packet: Packet): Promise<Uint8Array> {
   const contents: ContentsLine[] = [];
   const outline = outlineBy(document);
   for (const [index, sheet] of packet.sheets.entries()) {
-    const set = () => {
-      setTitle(pages, sheet);
-      for (const block of sheet.blocks) setBlock(pages, block, packet, contents);
-    };
+    const level = index === 0 ? 1 : 2;
+    const set = () =>
+      pages.pen.tags.element('Sect', () => {
+        setTitle(pages, sheet, level);
+        for (const block of sheet.blocks) setBlock(pages, block, level + 1, packet, contents);
+      });
     if (!pages.join(sheet, set)) pages.start(sheet);
     document.addNamedDestination(sheet.id, 'XYZ', null, pages.y, null);
     outline(sheet);
     set();
     if (index === 0) noteSubstitutes(pages, packet);
   }
-  for (const { sheet, page, right, y } of contents) {
+  for (const { sheet, page, right, y, element } of contents) {
     document.switchToPage(page);
-    pages.pen.text(String(pages.firstOf(packet.sheets[sheet]!) + 1), right, y, { anchor: 'end', weight: 'bold' });
+    const number = String(pages.firstOf(packet.sheets[sheet]!) + 1);
+    element.add(() => pages.pen.text(number, right, y, { anchor: 'end', weight: 'bold' }));
   }
   pages.furnish();
+  pages.pen.tags.end();
   document.end();
   return bytes;
 }
 
-function setTitle(pages: Pages, { title, bus }: Sheet): void {
+function setTitle(pages: Pages, { title, bus }: Sheet, level: number): void {
   const called = bus === undefined ? title : `${title}: ${bus}`;
-  for (const line of pages.pen.lines(called, pages.width, 16, 'bold').slice(0, 4)) {
-    pages.pen.text(line, pages.left, pages.y, { size: 16, weight: 'bold' });
-    pages.y += 20;
-  }
+  pages.pen.tags.element(`H${level}`, () => {
+    for (const line of pages.pen.lines(called, pages.width, 16, 'bold').slice(0, 4)) {
+      pages.pen.text(line, pages.left, pages.y, { size: 16, weight: 'bold' });
+      pages.y += 20;
+    }
+  });
   pages.y += 3;
 }
 
@@ -87,8 +94,11 @@ function noteSubstitutes(pages: Pages, packet: Packet): void {
   }
 }
 
-async function collected(document: BatchedDocument): Promise<Uint8Array> {
+function collected(document: BatchedDocument): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
-  for await (const chunk of document) chunks.push(chunk as Uint8Array);
-  return Buffer.concat(chunks);
+  return new Promise((resolve, reject) => {
+    document.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+    document.on('end', () => resolve(Buffer.concat(chunks)));
+    document.on('error', reject);
+  });
 }

@@ -33,6 +33,10 @@ export class BatchedDocument extends PDFDocument {
     return width * this.#size;
   }
 
+  get isUnseen(): boolean {
+    return this.#isUnseen;
+  }
+
   /** Does what would show something, and shows nothing. */
   unseen(work: () => void): void {
     this.#isUnseen = true;

@@ -15,6 +15,13 @@ const headSize = 11;
 
 const pageIsFull = Symbol('page is full');
 
+/** What a sheet takes at the very least, so that most of those that do not fit need not be tried. */
+const leastHeight = ({ blocks }: Sheet): number =>
+  blocks.reduce((sum, block) => {
+    if (block.kind === 'table') return sum + block.table.rows.length * leading;
+    return block.kind === 'drawing' ? sum + block.wide.height - (block.wide.titled ?? 0) - 2 * leading : sum;
+  }, 0);
+
 /** In points: 8.5 by 11 in (ANSI/ASME Y14.1, size A), and 210 by 297 mm (ISO 216). */
 const paperSizes = { letter: [612, 792], a4: [595.28, 841.89] } as const;
 
@@ -89,7 +96,8 @@ export class Pages {
     const above = this.y;
     this.y += betweenSheets;
     const goesOn = sheet.goesOn === true && this.height * roomToGoOn <= this.bottom - this.y;
-    if (!goesOn && !this.#fits(set)) {
+    const isTooLong = this.room < leastHeight(sheet);
+    if (!goesOn && (isTooLong || !this.#fits(set))) {
       this.y = above;
       return false;
     }
@@ -129,7 +137,7 @@ export class Pages {
   furnish(): void {
     for (const [index, sheets] of this.#sheets.entries()) {
       this.pen.document.switchToPage(index);
-      this.#furnishPage(sheets, index + 1);
+      this.pen.tags.artifact(() => this.#furnishPage(sheets, index + 1), 'Pagination');
     }
   }
 

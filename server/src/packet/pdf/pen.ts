@@ -1,5 +1,6 @@
 /** Sets text and lines on the pages of one PDF. Lengths are points (1/72 in), y downwards from the top of the page. */
 import type { BatchedDocument } from './document.js';
+import { Tags } from './tags.js';
 import { inSettingOrder, settable, type Weight } from './typeface.js';
 
 /** The least that is read at arm's length. */
@@ -11,9 +12,11 @@ const breaks = /(?<=[\s\u2013-])(?<!\d (?=(?:ft|in|m|ohm|kohm|Mohm|mV|V|A|%)\b))
 
 export class Pen {
   readonly document: BatchedDocument;
+  readonly tags: Tags;
 
   constructor(document: BatchedDocument) {
     this.document = document;
+    this.tags = new Tags(document);
   }
 
   /** The width of one line. */
@@ -55,17 +58,19 @@ export class Pen {
     const width = anchor === 'start' ? 0 : this.width(text, size, weight);
     const left = anchor === 'start' ? x : anchor === 'middle' ? x - width / 2 : x - width;
     this.document.setFace(weight, size).fillColor(colour);
-    this.document.text(inSettingOrder(settable(text)), left, y, { lineBreak: false });
+    this.tags.content(() => this.document.text(inSettingOrder(settable(text)), left, y, { lineBreak: false }));
   }
 
   line(x1: number, y1: number, x2: number, y2: number, width = 0.6): void {
-    this.document.lineWidth(width).moveTo(x1, y1).lineTo(x2, y2).stroke('black');
+    this.tags.artifact(() => this.document.lineWidth(width).moveTo(x1, y1).lineTo(x2, y2).stroke('black'));
   }
 
   box(x: number, y: number, width: number, height: number, options: BoxOptions = {}): void {
     const { stroke = 0.6, fill } = options;
-    if (fill !== undefined) this.document.rect(x, y, width, height).fill(fill);
-    if (0 < stroke) this.document.lineWidth(stroke).rect(x, y, width, height).stroke('black');
+    this.tags.artifact(() => {
+      if (fill !== undefined) this.document.rect(x, y, width, height).fill(fill);
+      if (0 < stroke) this.document.lineWidth(stroke).rect(x, y, width, height).stroke('black');
+    });
   }
 
   /** The longest beginning that fits, at least one character. */

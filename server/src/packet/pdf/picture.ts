@@ -4,6 +4,7 @@ import type { Picture } from '@fieldpair/shared/documents';
 import { type Look, lookOf } from './looks.js';
 import type { Pages } from './page.js';
 import type { Pen } from './pen.js';
+import { settable } from './typeface.js';
 
 /** @param scale of 1 it is as large as it says */
 export function drawPicture(pen: Pen, { shapes }: Picture, x: number, y: number, scale: number): void {
@@ -22,6 +23,10 @@ export interface Strip {
 
 /** A picture over as many pages as it takes. */
 export function setPicture(pages: Pages, picture: Picture): void {
+  pages.pen.tags.element('Figure', () => setStrips(pages, picture), { alt: settable(picture.description) });
+}
+
+function setStrips(pages: Pages, picture: Picture): void {
   const scale = Math.min(1, pages.width / picture.width);
   for (const strip of stripsOf(picture, pages.room / scale, pages.height / scale)) {
     const height = (strip.bottom - strip.top) * scale;
@@ -29,10 +34,12 @@ export function setPicture(pages: Pages, picture: Picture): void {
     const fitting = Math.min(scale, (scale * pages.height) / height);
     pages.need(height * (fitting / scale));
     const { document } = pages.pen;
-    document.save();
-    document.rect(pages.left, pages.y, pages.width, height).clip();
-    drawPicture(pages.pen, within(picture, strip), pages.left, pages.y - strip.top * fitting, fitting);
-    document.restore();
+    pages.pen.tags.content(() => {
+      document.save();
+      document.rect(pages.left, pages.y, pages.width, height).clip();
+      drawPicture(pages.pen, within(picture, strip), pages.left, pages.y - strip.top * fitting, fitting);
+      document.restore();
+    });
     pages.y += height * (fitting / scale);
   }
 }

@@ -4,6 +4,7 @@ import { columnHead, dash, groupsOf } from '../layout.js';
 import type { Pages } from './page.js';
 import { leading, type Pen } from './pen.js';
 import { drawPicture } from './picture.js';
+import { settable } from './typeface.js';
 
 const padding = 3;
 /** Above and below, where lines keep their own distance. */
@@ -26,6 +27,10 @@ interface Grid {
 }
 
 export function setTable(pages: Pages, table: Table): void {
+  pages.pen.tags.element('Table', () => setRows(pages, table));
+}
+
+function setRows(pages: Pages, table: Table): void {
   const { pen } = pages;
   const grid = gridOf(pen, table.columns, pages.left, pages.width);
   const heads = headCells(pen, grid);
@@ -34,19 +39,21 @@ export function setTable(pages: Pages, table: Table): void {
   const groups = groupsOf(table.rows).map(({ rows }) => rows.map((row) => setRow(pen, grid, row, mostRows)));
   const heights = groups.map((group) => rowHeights(group, grid));
 
-  caption(pages, table.title, headHeight + Math.min(sum(heights[0] ?? []), pages.height / 2));
+  pen.tags.element('Caption', () =>
+    caption(pages, table.title, headHeight + Math.min(sum(heights[0] ?? []), pages.height / 2)),
+  );
   if (groups.length === 0) return;
-  const startPage = () => {
-    drawHeads(pages, grid, heads, headHeight);
-  };
-  startPage();
+  drawHeads(pages, grid, heads, headHeight);
   for (const [index, group] of groups.entries()) {
     for (const part of partsOf(group, heights[index]!, grid, mostRows)) {
       const height = sum(part.heights);
       if (pages.room < height) {
         pages.next();
-        caption(pages, `${table.title} (continued)`, 0);
-        startPage();
+        // Said once is enough for who hears the table.
+        pen.tags.artifact(() => {
+          caption(pages, `${table.title} (continued)`, 0);
+          drawHeads(pages, grid, heads, headHeight);
+        }, 'Pagination');
       }
       drawGroup(pages, grid, part);
     }
@@ -117,10 +124,13 @@ function headCells(pen: Pen, { columns, widths }: Grid): SetCell[] {
 }
 
 function drawHeads(pages: Pages, { places, widths }: Grid, heads: readonly SetCell[], height: number): void {
-  for (const [index, head] of heads.entries()) {
-    pages.pen.box(places[index]!, pages.y, widths[index]!, height, { fill: '#e4e8e9' });
-    head.draw(places[index]!, pages.y, widths[index]!);
-  }
+  const { pen } = pages;
+  pen.tags.element('TR', () => {
+    for (const [index, head] of heads.entries()) {
+      pen.box(places[index]!, pages.y, widths[index]!, height, { fill: '#e4e8e9' });
+      pen.tags.element('TH', () => head.draw(places[index]!, pages.y, widths[index]!), { scope: 'Column' });
+    }
+  });
   pages.y += height;
 }
 
@@ -163,18 +173,22 @@ function partsOf(rows: readonly SetRow[], heights: readonly number[], grid: Grid
 }
 
 function drawGroup(pages: Pages, { columns, places, widths }: Grid, { rows, heights }: GroupPart): void {
+  const { pen } = pages;
   const whole = sum(heights);
   const top = pages.y;
   for (const [index, { cells }] of rows.entries()) {
-    for (const [column, cell] of cells.entries()) {
-      const merged = columns[column]!.merged === true;
-      if (merged && 0 < index) continue;
-      pages.pen.box(places[column]!, pages.y, widths[column]!, merged ? whole : heights[index]!, { stroke: 0.5 });
-      cell.draw(places[column]!, pages.y, widths[column]!);
-    }
+    pen.tags.element('TR', () => {
+      for (const [column, cell] of cells.entries()) {
+        const merged = columns[column]!.merged === true;
+        if (merged && 0 < index) continue;
+        pen.box(places[column]!, pages.y, widths[column]!, merged ? whole : heights[index]!, { stroke: 0.5 });
+        const draw = () => cell.draw(places[column]!, pages.y, widths[column]!);
+        pen.tags.element('TD', draw, { rows: merged ? rows.length : 1 });
+      }
+    });
     pages.y += heights[index]!;
   }
-  pages.pen.box(pages.left, top, pages.width, whole, { stroke: 1 < rows.length ? 1.2 : 0.5 });
+  pen.box(pages.left, top, pages.width, whole, { stroke: 1 < rows.length ? 1.2 : 0.5 });
 }
 
 function setCell(pen: Pen, cell: Cell, width: number, strong: boolean, most: number): SetCell {
@@ -200,7 +214,8 @@ function setCell(pen: Pen, cell: Cell, width: number, strong: boolean, most: num
       return {
         height: height + (below?.height ?? 0),
         draw: (x, y, across) => {
-          drawPicture(pen, picture, x + padding, y + inset, scale);
+          const draw = () => drawPicture(pen, picture, x + padding, y + inset, scale);
+          pen.tags.element('Figure', () => pen.tags.content(draw), { alt: settable(cell.text) });
           below?.draw(x, y + height - inset, across);
         },
       };
