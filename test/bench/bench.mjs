@@ -4,6 +4,7 @@
  *   npm run bench                 1,000 stores in the terminal, 5,000 in the editor
  *   npm run bench -- --smoke      50 and 200 stores: whether it runs, not how fast
  *   npm run bench -- --waves      waveforms alone, against ngspice
+ *   npm run bench -- --long       all that the simulator has to be waited for: 200 bits, some minutes
  */
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
@@ -61,7 +62,7 @@ async function measureStores() {
 try {
   console.log(`${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`);
   if (!process.argv.includes('--waves')) await measureStores();
-  await measureWaves(root, work, smoke);
+  await measureWaves(root, work, { smoke, long: process.argv.includes('--long') });
 } finally {
   rmSync(work, { recursive: true, force: true });
 }

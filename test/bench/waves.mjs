@@ -1,8 +1,8 @@
 /** Waveforms of a bus against ngspice on the same circuit in the same run, and how their cost grows. */
 import { join } from 'node:path';
-import { Simulation } from 'eecircuit-engine';
 import { build } from 'esbuild';
 import { row } from './report.mjs';
+import { compareWithSpice } from './spice-waves.mjs';
 
 const best = (rounds, work) => {
   let least = Number.POSITIVE_INFINITY;
@@ -14,21 +14,26 @@ const best = (rounds, work) => {
   return least;
 };
 
-export async function measureWaves(root, work, smoke) {
+/** `long` compares with the simulator over all 200 bits, which takes minutes. */
+export async function measureWaves(root, work, { smoke, long }) {
   const outfile = join(work, 'waves.mjs');
-  const exported = ['figures/waves', 'testing/network'].map((path) => `export * from './shared/src/${path}.js';`);
+  const shared = ['figures/waves', 'testing/network', 'physics/wave/bus-circuit', 'physics/wave/step-response'];
+  const exported = [
+    ...shared.map((path) => `export * from './shared/src/${path}.js';`),
+    ...['drawn-waves', 'compare-waves'].map((path) => `export * from './test/outside/${path}.ts';`),
+  ];
   await build({
-    stdin: { contents: `${exported.join('')}export * from './test/outside/drawn-waves.ts';`, resolveDir: root },
+    stdin: { contents: exported.join(''), resolveDir: root },
     bundle: true,
     platform: 'node',
     format: 'esm',
     outfile,
     logLevel: 'error',
   });
-  const { busOf, netlistOf, sourceOf, testCable, testDevice, wavesOf } = await import(outfile);
+  const engine = await import(outfile);
+  const { busOf, testCable, testDevice, wavesOf } = engine;
   const edge = 250e-9;
   const bitTime = 1e-6;
-  const output = 64.2857142857;
   const cable = testCable({ resistance: 0.053 });
   const device = testDevice('Any', { edge, capacitance: 15e-12 });
   const chain = (count) => {
@@ -52,29 +57,9 @@ export async function measureWaves(root, work, smoke) {
   const everyCorner = best(5, () => waves(built, bits, { nominalOnly: false }));
   row('waves: the same with best and worst over tolerances', everyCorner, { unit: 'ms', digits: 1 });
 
-  // The simulator's cost grows with the square of the time simulated: a few bits are enough to wait for.
-  const few = bitsOf(smoke ? 3 : 10);
-  const ours = best(9, () => waves(built, few));
-  const simulation = new Simulation();
-  await simulation.start();
-  const stop = few.length * bitTime;
-  const began = performance.now();
-  simulation.setNetList(
-    [
-      '* waves',
-      sourceOf({ bits: `0${few}`, bitTime, edge }),
-      ...netlistOf({ built, faults: [], driver: 0 }, output),
-      `.tran ${edge / 6} ${stop} 0 ${edge / 6}`,
-      '.end',
-    ].join('\n'),
+  await compareWithSpice({ ...engine, built, edge, bitTime }, bitsOf(smoke ? 3 : long ? 200 : 50), (few) =>
+    best(9, () => waves(built, few)),
   );
-  const { data } = await simulation.runSim();
-  if (data.length === 0) throw new Error(`ngspice failed: ${simulation.getError().join(' ')}`);
-  const theirs = performance.now() - began;
-  row(`waves: 32 landings over ${few.length} bits`, ours, { unit: 'ms', digits: 1 });
-  row(`waves: ngspice on the same, ${data[0].values.length} points`, theirs, { unit: 'ms' });
-  row('waves: ours / ngspice', ours / theirs, { limit: 1 / 50, digits: 5 });
-
   for (const count of [8, 16, 32, 64]) {
     const took = best(7, () => waves(chain(count), bits));
     row(`waves: ${count} landings over ${bits.length} bits`, took, { unit: 'ms', digits: 1 });

@@ -6,7 +6,16 @@ import { chanceOf } from '../../shared/src/testing/chance.js';
 import { type BuiltBus, busOf, testCable, testDevice } from '../../shared/src/testing/network.js';
 
 export const shapes = ['chain', 'taps', 'star', 'ring'] as const;
-export const faultKinds = ['none', 'missing terminator', 'open run', 'short', 'other cable', 'longer run'] as const;
+export const faultKinds = [
+  'none',
+  'missing terminator',
+  'extra terminator',
+  'open run',
+  'short',
+  'crossed landing',
+  'other cable',
+  'longer run',
+] as const;
 
 export interface DrawnWave {
   readonly built: BuiltBus;
@@ -81,11 +90,16 @@ function faultsOf(
 ): readonly Fault[] {
   const run = Math.floor(chance() * bus.runs.length);
   const at = (0.2 + 0.6 * chance()) as never;
+  const landing = Math.floor(chance() * bus.landings.length);
   switch (kind) {
     case 'none':
       return [];
     case 'missing terminator':
       return [{ kind: 'terminators', landing: 0, terminations: [] }];
+    case 'extra terminator':
+      return [{ kind: 'terminators', landing, terminations: [{ resistance: 120 as never }] }];
+    case 'crossed landing':
+      return [{ kind: 'crossed', landing }];
     case 'open run':
       return [{ kind: 'open', run, at }];
     case 'short':
@@ -97,21 +111,18 @@ function faultsOf(
   }
 }
 
-/** The bus with its faults, driven by node `source` behind `output` ohm; nodes of landings are n0, n1 … */
-export function netlistOf(
-  { built, faults, driver }: Pick<DrawnWave, 'built' | 'faults' | 'driver'>,
-  output: number,
-): string[] {
+/** The bus with its faults and its bias; nodes of landings are n0, n1 … `lineOptions` are words of the simulator for its lines. */
+export function netlistOf({ built, faults }: Pick<DrawnWave, 'built' | 'faults'>, lineOptions = ''): string[] {
   const { bus } = built;
-  const lines: string[] = [`RS source n${driver} ${output}`];
+  const lines: string[] = [];
   const models = new Map<string, string>();
   const element = (letter: string) => `${letter}${lines.length}`;
   const line = (from: string, to: string, length: number, cable: Cable) => {
     const name = `M${models.size}`;
     const [impedance, resistance] = [cable.impedance!, cable.resistance!];
     lines.push(`${element('O')} ${from} 0 ${to} 0 ${name}`);
-    const [inductance, capacitance] = [impedance / speed, 1 / (impedance * speed)];
-    models.set(name, `.model ${name} LTRA(R=${2 * resistance} L=${inductance} C=${capacitance} LEN=${length})`);
+    const perMetre = `R=${2 * resistance} L=${impedance / speed} C=${1 / (impedance * speed)}`;
+    models.set(name, `.model ${name} LTRA(${perMetre} LEN=${length} ${lineOptions})`);
   };
   for (const run of bus.runs) {
     let { length, cable } = run as { length: number; cable?: Cable };
@@ -137,25 +148,44 @@ export function netlistOf(
       lines.push(`${element('R')} n${index} ${inner} ${resistance}`);
       if (capacitance !== undefined) lines.push(`${element('C')} ${inner} 0 ${capacitance}`);
     }
-    lines.push(`${element('R')} n${index} 0 ${24_000 / port!.unitLoad!}`);
+    lines.push(`${element('R')} n${index} 0 ${port!.resistance ?? 24_000 / port!.unitLoad!}`);
     if (port!.capacitance) lines.push(`${element('C')} n${index} 0 ${port!.capacitance}`);
   }
-  for (const { landing, up, down } of bus.biases) lines.push(`${element('R')} n${landing} 0 ${up + down}`);
+  for (const { landing, up, down, supply } of bus.biases) {
+    const crossed = faults.some((fault) => fault.kind === 'crossed' && fault.landing === landing);
+    const inner = `b${lines.length}`;
+    lines.push(`${element('R')} n${landing} ${inner} ${up + down}`);
+    lines.push(`${element('V')} ${inner} 0 ${crossed ? -supply : supply}`);
+  }
   return [...lines, ...models.values()];
 }
 
-/** The driver's voltage as a piecewise linear source: 0 to 1 V by Gaussian edges in the middle of which bits begin. */
-export function sourceOf({ bits, bitTime, edge }: Pick<DrawnWave, 'bits' | 'bitTime' | 'edge'>): string {
+/**
+ * Node `source`: a piecewise linear voltage from one level to another, by Gaussian edges in the middle of which bits begin.
+ */
+export function sourceOf(
+  { bits, bitTime, edge }: Pick<DrawnWave, 'bits' | 'bitTime' | 'edge'>,
+  [zero, one]: readonly [zero: number, one: number],
+  { sigmas, corners }: EdgeDetail = fineEdge,
+): string {
   const sigma = edge / edgePerSigma;
-  const points: string[] = ['0 0'];
-  const level = (bit: number) => (bits[bit] === '1' ? 1 : 0);
+  const level = (bit: number) => (bits[bit] === '1' ? one : zero);
+  const points: string[] = [`0 ${level(0)}`];
   for (let bit = 1; bit < bits.length; bit++) {
     if (level(bit) === level(bit - 1)) continue;
-    for (let step = -20; step <= 20; step++) {
-      const share = gaussianIntegral(step / 5);
-      const value = level(bit - 1) + (level(bit) - level(bit - 1)) * (step === -20 ? 0 : step === 20 ? 1 : share);
-      points.push(`${bit * bitTime + (step / 5) * sigma} ${value}`);
+    for (let corner = 0; corner < corners; corner++) {
+      const from = sigmas * ((2 * corner) / (corners - 1) - 1);
+      const share = corner === 0 ? 0 : corner === corners - 1 ? 1 : gaussianIntegral(from);
+      points.push(`${bit * bitTime + from * sigma} ${level(bit - 1) + (level(bit) - level(bit - 1)) * share}`);
     }
   }
   return `V1 source 0 PWL(${points.join(' ')})`;
 }
+
+/** How finely a Gaussian edge is told: by so many corners from so many sigmas before its middle to as many after it. */
+export interface EdgeDetail {
+  readonly sigmas: number;
+  readonly corners: number;
+}
+
+const fineEdge: EdgeDetail = { sigmas: 4, corners: 41 };
