@@ -192,6 +192,29 @@ scenario('draws the store that the cursor is in, where a file has several', asyn
   await part(frame, 'store east').waitFor();
 });
 
+scenario('shows all of a large store at once, and its full size again', async (workbench) => {
+  const frame = await drawingOf(workbench, 'full/store.pair');
+  const percent = async () => Number.parseInt(await frame.locator('.percent').innerText(), 10);
+  const overhangs = () =>
+    frame
+      .locator('.stage')
+      .evaluate((stage) => [stage.scrollWidth - stage.clientWidth, stage.scrollHeight - stage.clientHeight]);
+  const fit = frame.locator('.bar button', { hasText: 'Fit' });
+  await fit.click();
+  await eventually(overhangs, (found) => found.every((pixels) => pixels <= 0));
+  // Laid out for the page's proportions, it takes most of the page.
+  const share = () =>
+    frame.locator('.stage').evaluate((stage) => {
+      const { width, height } = stage.querySelector('svg').getBoundingClientRect();
+      return (width * height) / (stage.clientWidth * stage.clientHeight);
+    });
+  await eventually(share, (found) => 0.6 < found);
+  await picture(workbench, 'drawing-fit');
+  assert.ok((await percent()) < 60);
+  await fit.click();
+  await eventually(percent, (found) => found === 100);
+});
+
 scenario('draws to scale', async (workbench) => {
   const frame = await drawingOf(workbench, 'trial/sound.pair');
   await frame.locator('.bar button', { hasText: 'To scale' }).click();

@@ -73,7 +73,7 @@ function areaPart(context: BusContext, { area, members }: Group, cardsEnd: reado
     const goesOn = { from: row !== rows[0], to: row !== rows.at(-1) };
     return bracket(context, area.value, onRow, (cardsEnd[row] ?? 0) + 5, goesOn);
   });
-  const name = areaName(study.bus, area.value, inside);
+  const name = areaName(area.value, inside.length);
   return {
     key: keyOf(`${group} area ${area.value}`),
     kind: 'area',

@@ -40,8 +40,9 @@ export function landingCard(
   const inner = width - 2 * padding;
   const signWidth = signsWidth(findings);
   const beside = signWidth + (letter === undefined ? 0 : ring);
+  const gap = beside ? 4 : 0;
   const lines = [
-    ...linesOf('name', landing.name, inner - beside, sizes.name, 2, true),
+    ...linesOf('name', landing.name, inner - beside - gap, sizes.name, 2, true),
     ...(landing.node?.label === undefined ? [] : linesOf('quiet', landing.node.label, inner, sizes.small, 2)),
     ...linesOf('quiet', deviceText(landing), inner, sizes.small, 2),
   ];

@@ -79,8 +79,8 @@ export interface Fitted {
 }
 
 /**
- * Breaks a text into lines that are at most `width` wide: at spaces and where a word has seams (`coldRoomDoor`,
- * `case_12`), else anywhere. What does not go into `most` lines is left out, with an ellipsis at its place.
+ * Breaks a text into lines that are at most `width` wide: at spaces; a word that is wider than a line where it has seams
+ * (`coldRoomDoor`, `case_12`), else anywhere. What does not go into `most` lines is left out, with an ellipsis at its place.
  */
 export function fitted(text: string, width: number, size: number, most: number, isBold = false): Fitted {
   const shown = visible(text);
@@ -115,12 +115,15 @@ function ellipsed(text: string, width: number, size: number, isBold: boolean): s
   return `${kept.trimEnd()}…`;
 }
 
-const seams = /(?<=[\s_\-./])|(?<=[a-z])(?=[A-Z0-9])|(?<=[0-9])(?=[A-Za-z])/;
+const spaces = /(?<=\s)/;
+const seams = /(?<=[_\-./])|(?<=[a-z])(?=[A-Z0-9])|(?<=[0-9])(?=[A-Za-z])/;
 
 /** Pieces of which each fits into a line by itself. */
 function piecesOf(text: string, width: number, size: number, isBold: boolean): string[] {
-  return text.split(seams).flatMap((piece) => {
-    if (textWidth(piece.trimEnd(), size, isBold) <= width) return [piece];
+  const fits = (piece: string) => textWidth(piece.trimEnd(), size, isBold) <= width;
+  const words = text.split(spaces).flatMap((word) => (fits(word) ? [word] : word.split(seams)));
+  return words.flatMap((piece) => {
+    if (fits(piece)) return [piece];
     const parts: string[] = [];
     let part = '';
     for (const letter of lettersOf(piece)) {

@@ -14,6 +14,7 @@ export interface BarActions {
 export class Bar {
   readonly element = element('div', { class: 'bar', role: 'toolbar', 'aria-label': 'Drawing' });
   readonly #percent = element('span', { class: 'percent' }, ['100 %']);
+  readonly #fit = button('Fit', 'All of the drawing, or its full size again');
   readonly #scale = button('To scale', 'Landings stand where the cable has run so far');
   readonly #search = element('input', {
     type: 'search',
@@ -26,11 +27,11 @@ export class Bar {
   constructor(actions: BarActions) {
     const smaller = button('\u2212', 'Smaller');
     const larger = button('+', 'Larger');
-    const fit = button('Fit', 'All of the drawing, or its full size again');
     const help = button('Keys', 'What keys do');
     smaller.addEventListener('click', () => actions.zoomBy(1 / 1.25));
     larger.addEventListener('click', () => actions.zoomBy(1.25));
-    fit.addEventListener('click', () => actions.fit());
+    this.fitted = false;
+    this.#fit.addEventListener('click', () => actions.fit());
     help.addEventListener('click', () => actions.help());
     this.scale = false;
     this.#scale.addEventListener('click', () => {
@@ -51,7 +52,7 @@ export class Bar {
       } else return;
       event.preventDefault();
     });
-    this.element.append(smaller, this.#percent, larger, fit, this.#scale, this.#search, this.#count, help);
+    this.element.append(smaller, this.#percent, larger, this.#fit, this.#scale, this.#search, this.#count, help);
   }
 
   get scale(): boolean {
@@ -60,6 +61,10 @@ export class Bar {
 
   set scale(scale: boolean) {
     this.#scale.setAttribute('aria-pressed', String(scale));
+  }
+
+  set fitted(fitted: boolean) {
+    this.#fit.setAttribute('aria-pressed', String(fitted));
   }
 
   set zoom(zoom: number) {

@@ -18,6 +18,7 @@ export interface Listeners {
   readonly post: (message: FromDrawingPage) => void;
   readonly say: (text: string) => void;
   readonly zoomed: (change: () => void) => void;
+  readonly toggleFit: () => void;
 }
 
 export function listenToKeys(listeners: Listeners): void {
@@ -45,7 +46,7 @@ export function listenToKeys(listeners: Listeners): void {
 
 /** Whether the key meant something here. */
 function press(event: KeyboardEvent, listeners: Listeners): boolean {
-  const { stage, walk, facts, menu, help, bar, post, zoomed } = listeners;
+  const { stage, walk, facts, menu, help, bar, post, zoomed, toggleFit } = listeners;
   const { key } = event;
   if (event.altKey) return moveByKey(key, listeners);
   const stands = (kind: PagePart['kind']) => stage.parts.filter((part) => part.kind === kind);
@@ -93,7 +94,7 @@ function press(event: KeyboardEvent, listeners: Listeners): boolean {
       zoomed(() => stage.zoomBy(1 / 1.25));
       return true;
     case '0':
-      zoomed(() => stage.fit());
+      toggleFit();
       return true;
     case 's':
       bar.toggleScale();

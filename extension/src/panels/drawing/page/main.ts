@@ -5,6 +5,7 @@ import { Bar } from './bar.js';
 import { Dragging } from './dragging.js';
 import { element } from './elements.js';
 import { Facts } from './facts.js';
+import { Fit } from './fit.js';
 import { Help } from './help.js';
 import { listenToKeys } from './keys.js';
 import { Menu } from './menu.js';
@@ -28,9 +29,10 @@ const walk = new Walk(stage, keep);
 const facts = new Facts(stage, (key) => extension.post({ kind: 'facts', key }));
 const menu = new Menu(stage, walk, extension.post);
 const help = new Help();
+const fit = new Fit(stage);
 const bar = new Bar({
   zoomBy: (factor) => zoomed(() => stage.zoomBy(factor)),
-  fit: () => zoomed(() => stage.fit()),
+  fit: toggleFit,
   scaled: askForLayout,
   search: (text, way) => {
     const found = stage.find(text);
@@ -49,7 +51,7 @@ document.body.append(
   element('main', {}, [stage.element, nothing, description, voice]),
 );
 document.body.append(facts.element, menu.element, help.element);
-listenToKeys({ stage, walk, facts, menu, help, bar, post: extension.post, say, zoomed });
+listenToKeys({ stage, walk, facts, menu, help, bar, post: extension.post, say, zoomed, toggleFit });
 stage.element.addEventListener('click', ({ target, detail }) => {
   const key = stage.keyOf(target);
   if (key === undefined) return;
@@ -73,14 +75,17 @@ for (const event of ['pointerdown', 'keydown'] as const) {
 const kept = extension.kept();
 if (kept) bar.scale = kept.scale;
 let restoring = kept;
-new ResizeObserver(() => askForLayout()).observe(stage.element);
+new ResizeObserver(() => {
+  fit.renew();
+  askForLayout();
+}).observe(stage.element);
 
 let width = 0;
 let scale = false;
 
-/** The drawing is laid out for the page's width at full size; zooming only enlarges it. */
+/** The drawing is laid out for the page's width at full size, or to be seen whole; zooming only enlarges it. */
 function askForLayout(): void {
-  const wanted = Math.max(360, Math.floor(stage.element.clientWidth));
+  const wanted = Math.max(360, Math.floor(fit.width));
   if (wanted === width && scale === bar.scale) return;
   width = wanted;
   scale = bar.scale;
@@ -94,6 +99,8 @@ function take(message: ToDrawingPage): void {
       const { drawing } = message;
       nothing.hidden = true;
       stage.show(drawing);
+      fit.apply();
+      bar.zoom = stage.zoom;
       walk.renew();
       description.replaceChildren(...drawing.description.map((text) => element('p', {}, [text])));
       if (restoring) {
@@ -130,7 +137,16 @@ function followed(): void {
   stage.restore({ zoom: stage.zoom, left: 0, top: 0 });
 }
 
+function toggleFit(): void {
+  fit.toggle();
+  bar.fitted = fit.isOn;
+  bar.zoom = stage.zoom;
+  askForLayout();
+  keep();
+}
+
 function zoomed(change: () => void): void {
+  fit.leave();
   change();
   bar.zoom = stage.zoom;
   keep();

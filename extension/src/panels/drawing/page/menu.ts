@@ -16,6 +16,7 @@ export class Menu {
   readonly #walk: Walk;
   readonly #post: (message: FromDrawingPage) => void;
   #key: string | undefined;
+  #at = { x: 0, y: 0 };
   #items: readonly Item[] = [];
 
   constructor(stage: Stage, walk: Walk, post: (message: FromDrawingPage) => void) {
@@ -44,9 +45,8 @@ export class Menu {
     this.#key = key;
     const hasFindings = this.#stage.partOf(key)?.findings.some(isOpen) ?? false;
     this.#show(hasFindings ? [{ title: 'Looking for what mends it\u2026', run: () => undefined }] : this.#always(key));
-    const { style } = this.element;
-    style.left = `${Math.max(0, Math.min(at?.x ?? box.left + 12, innerWidth - this.element.offsetWidth - 8))}px`;
-    style.top = `${Math.max(0, Math.min(at?.y ?? box.bottom, innerHeight - this.element.offsetHeight - 40))}px`;
+    this.#at = at ?? { x: box.left + 12, y: box.bottom };
+    this.#place();
     if (hasFindings) this.#post({ kind: 'fixes', key });
   }
 
@@ -55,8 +55,16 @@ export class Menu {
     if (!this.isOpen || key !== this.#key) return;
     const fixes = titles.map((title) => ({ title, run: () => this.#post({ kind: 'fix', key, title }) }));
     this.#show([...fixes, ...this.#always(key)]);
-    const over = this.element.getBoundingClientRect().bottom - innerHeight + 8;
-    if (0 < over) this.element.style.top = `${Math.max(0, this.element.offsetTop - over)}px`;
+    this.#place();
+  }
+
+  /** As near to where it belongs as the page has room for all of it. */
+  #place(): void {
+    const { style } = this.element;
+    // At the left side it is as wide as it wants to be.
+    style.left = '0';
+    style.left = `${Math.max(0, Math.min(this.#at.x, innerWidth - this.element.offsetWidth - 8))}px`;
+    style.top = `${Math.max(0, Math.min(this.#at.y, innerHeight - this.element.offsetHeight - 8))}px`;
   }
 
   close(): void {

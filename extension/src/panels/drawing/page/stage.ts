@@ -1,4 +1,6 @@
 /** What is seen: the parts of the drawing as SVG, patched by their keys, with the frames that point at some of them. */
+
+import { matching } from '../matching.js';
 import type { PageDrawing, PagePart } from '../messages.js';
 import { element, parsedGroups, svgElement } from './elements.js';
 import { findingText, findingTitle } from './findings.js';
@@ -10,7 +12,7 @@ interface ShownPart {
 
 /** How far frames stand off what they frame. */
 const margin = 4;
-const zooms = { least: 0.2, most: 4 } as const;
+const zooms = { least: 0.1, most: 4 } as const;
 
 const spoken: Readonly<Record<PagePart['kind'], string>> = {
   store: 'store',
@@ -58,6 +60,11 @@ export class Stage {
 
   get parts(): readonly PagePart[] {
     return this.#parts;
+  }
+
+  /** Of the drawing at full size, in pixels. */
+  get size(): { readonly width: number; readonly height: number } {
+    return this.#size;
   }
 
   get zoom(): number {
@@ -158,11 +165,9 @@ export class Stage {
     return group ? this.#keys.get(group) : undefined;
   }
 
-  /** The parts whose names hold a text. */
+  /** The parts that are called so; where there are none, those of which a text is said. */
   find(text: string): PagePart[] {
-    const wanted = text.trim().toLowerCase();
-    const found =
-      wanted === '' ? [] : this.#parts.filter(({ name, kind }) => kind !== 'again' && matches(name, wanted));
+    const found = matching(this.#parts, text);
     this.#found = found.map(({ key }) => key);
     this.#frame();
     return found;
@@ -180,7 +185,11 @@ export class Stage {
   reveal(key: string | undefined): void {
     const group = this.elementOf(key);
     const shown = group?.matches('.area') ? group.firstElementChild : group;
-    shown?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    if (!shown) return;
+    const [part, view] = [shown.getBoundingClientRect(), this.element.getBoundingClientRect()];
+    const isSeen = view.top <= part.top && part.bottom <= view.bottom;
+    // With what is around it, rather than at the very edge.
+    shown.scrollIntoView({ block: isSeen || view.height < part.height ? 'nearest' : 'center', inline: 'nearest' });
   }
 
   #frame(): void {
@@ -215,12 +224,8 @@ export class Stage {
     view.scrollTop = (view.scrollTop + y) * grown - y;
   }
 
-  /** All of the drawing at once; never larger than life. */
-  fit(): void {
-    const { clientWidth, clientHeight } = this.element;
-    const { width, height } = this.#size;
-    const whole = Math.min(1, clientWidth / Math.max(1, width), clientHeight / Math.max(1, height));
-    this.#zoom = Math.max(zooms.least, this.#zoom === whole ? 1 : whole);
+  zoomTo(zoom: number): void {
+    this.#zoom = Math.min(zooms.most, Math.max(zooms.least, zoom));
     this.#resize();
   }
 
@@ -240,5 +245,3 @@ export class Stage {
 
 /** What is framed along its lines: it goes from row to row, where a box would hold much else. */
 const linesOf = ['run > path.line', 'joint > path.lead', 'area > path.thin'].map((one) => `.${one}`).join();
-
-const matches = (name: string, wanted: string): boolean => name.toLowerCase().includes(wanted);

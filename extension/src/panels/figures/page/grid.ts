@@ -1,9 +1,7 @@
 /** A table that is patched in place: cells that say the same as before stay, and with them the focus and the scrolling. */
+import { cellClass } from '../../page/figure.js';
 import { make } from '../../page/make.js';
 import type { GridCell } from './cells.js';
-
-/** Names and figures up to so many letters stay on one line. */
-const mostUnbroken = 12;
 
 export interface GridColumn {
   readonly title: string;
@@ -43,7 +41,7 @@ export class Grid {
           cell = column === 0 ? make('th', { scope: 'row' }) : make('td');
           row.append(cell);
         } else if (before[column] === key) continue;
-        cell.className = key.length <= mostUnbroken ? 'short' : '';
+        cell.className = cellClass(key);
         cell.replaceChildren(...content());
       }
     }

@@ -1,5 +1,6 @@
 /** The landings as a table: the same in words as the plot shows in lines. */
 import type { WavesTable } from '../../../../../server/src/protocol.js';
+import { cellClass, figureNodes } from '../../page/figure.js';
 import { make } from '../../page/make.js';
 
 /** How surely a landing is read, as a shape, for those who see no colours. */
@@ -17,15 +18,15 @@ export function tableOf({ columns, rows, explained }: WavesTable, goTo: (name: s
       { className: read },
       make(
         'th',
-        { scope: 'row' },
+        { scope: 'row', className: cellClass(name) },
         make(
           'button',
           { type: 'button', className: 'link', title: 'Show it in the text', onclick: () => goTo(name) },
           name,
         ),
       ),
-      make('td', {}, mark, ` ${verdict}`),
-      ...rest.map((cell) => make('td', { className: 'number' }, cell)),
+      make('td', { className: cellClass(verdict) }, mark, ` ${verdict}`),
+      ...rest.map((cell) => make('td', { className: cellClass(cell) }, ...figureNodes(cell))),
     );
   });
   const table = make(
