@@ -18,7 +18,7 @@ exports.load = function load(file, purpose) {
   // The bundle begins with the hash of its text: a number that says whether code was made of just this one.
   const text = readFileSync(file, 'latin1');
   const identity = Buffer.from(text.slice(0, text.indexOf('\n')));
-  const kept = directory && join(directory, ['fieldpair', ...fitting(purpose)].join('-'));
+  const kept = directory && join(directory, nameFor(file, purpose));
   const cachedData = kept && codeKept(kept, identity);
   const wrapper = `(function (exports, require, module, __filename, __dirname) {${text}\n})`;
   const script = new Script(wrapper, { filename: file, ...(cachedData && { cachedData }) });
@@ -30,12 +30,12 @@ exports.load = function load(file, purpose) {
   return module.exports;
 };
 
-/** What code has to fit: the command, V8 with its settings and, since it may be kept where others write too, the user. */
-const fitting = (purpose) => [
-  /^[a-z]+$/.test(purpose) ? purpose : 'other',
-  cachedDataVersionTag(),
-  process.getuid?.() ?? '',
-];
+/** A name for each bundle, command, V8 with its settings and, since others may write to the folder too, user. */
+function nameFor(file, purpose) {
+  const place = dirname(file).replace(/\W+/g, '-').slice(-100);
+  const command = /^[a-z]+$/.test(purpose) ? purpose : 'other';
+  return ['fieldpair', command, cachedDataVersionTag(), process.getuid?.() ?? '', place].join('-');
+}
 
 /** The code in a file; undefined where there is none, or it is of another bundle or was put there by somebody else. */
 function codeKept(file, identity) {

@@ -82,11 +82,6 @@ const isWordPart = (code: number) => code < 128 && (classes[code] as Class) >= C
 const isDigit = (code: number) => 48 <= code && code <= 57;
 
 const feetPattern = /\d+[ \t]*ft[ \t]+\d+(\.\d+)?[ \t]*in\b/y;
-const matchEnd = (pattern: RegExp, text: string, at: number): number => {
-  pattern.lastIndex = at;
-  return pattern.test(text) ? pattern.lastIndex : -1;
-};
-
 let kinds = new Int32Array(4096);
 let starts = new Int32Array(4096);
 let ends = new Int32Array(4096);
@@ -127,23 +122,15 @@ export function scan(text: string): Tokens | undefined {
       }
       if (kind < 0) kind = wordNumber(text, start, at, hash);
     } else if (kindOfCharacter === Class.Digit) {
-      const special = specialNumber(text, at);
-      if (special) [kind, at] = special;
-      else {
-        kind = decimal;
-        at = endOfDecimal(text, at);
-      }
+      at = endOfNumber(text, at);
+      kind = numberKind;
     } else if (code === 34) {
       kind = quotedText;
       at = endOfText(text, at);
       if (at < 0) return undefined;
-    } else if (code === 47 && text.charCodeAt(at + 1) === 47) {
-      while (at < length && !isLineEnd(text.charCodeAt(at))) at++;
-      continue;
-    } else if (code === 47 && text.charCodeAt(at + 1) === 42) {
-      const end = text.indexOf('*/', at + 2);
-      if (end < 0) return undefined;
-      at = end + 2;
+    } else if (code === 47 && isCommentMark(text.charCodeAt(at + 1))) {
+      at = endOfComment(text, at);
+      if (at < 0) return undefined;
       continue;
     } else if (code === 46 && text.charCodeAt(at + 1) === 46) {
       kind = range;
@@ -170,54 +157,94 @@ export function scan(text: string): Tokens | undefined {
 /** The number of a keyword or, for any other word, that of a name. */
 function wordNumber(text: string, start: number, end: number, hash: number): number {
   for (const { spelling, number } of keywordsAt[hash % slotCount]!) {
-    if (spelling.length === end - start && text.startsWith(spelling, start)) return number;
+    if (spelling.length === end - start && isAt(text, start, spelling)) return number;
   }
   return identifier;
 }
 
+/** Letter by letter, which for words this short takes less than to call what compares texts. */
+function isAt(text: string, start: number, word: string): boolean {
+  for (let at = 0; at < word.length; at++) if (word.charCodeAt(at) !== text.charCodeAt(start + at)) return false;
+  return true;
+}
+
 const isLineEnd = (code: number) => code === 10 || code === 13;
 
-function specialNumber(text: string, at: number): [kind: number, end: number] | undefined {
-  if (isFraming(text, at)) return [framing, at + 3];
+const isCommentMark = (code: number) => code === 47 || code === 42;
+
+/** The end of a comment, or -1 when the text ends first. */
+function endOfComment(text: string, start: number): number {
+  if (text.charCodeAt(start + 1) === 42) {
+    const end = text.indexOf('*/', start + 2);
+    return end < 0 ? end : end + 2;
+  }
+  let at = start + 2;
+  while (at < text.length && !isLineEnd(text.charCodeAt(at))) at++;
+  return at;
+}
+
+/** What {@link endOfNumber} found last; to give both would make an object of every number. */
+let numberKind = decimal;
+
+function endOfNumber(text: string, start: number): number {
+  const end = pastDigits(text, start + 1);
+  const next = text.charCodeAt(end);
+  if (isBlank(next) || next === 102) {
+    const feetEnd = endOfFeet(text, start, end);
+    if (0 <= feetEnd) {
+      numberKind = feetAndInches;
+      return feetEnd;
+    }
+  } else if (end === start + 1 && isFraming(text, start)) {
+    numberKind = framing;
+    return start + 3;
+  }
+  numberKind = decimal;
+  return next === 46 || next === 101 ? endOfDecimal(text, end) : end;
+}
+
+/** The end of feet and inches whose first digits end at `digitsEnd`, or -1 where it is something else. */
+function endOfFeet(text: string, start: number, digitsEnd: number): number {
   // Nearly all feet come without inches: whether a number follows them is soon told.
-  let after = at + 1;
-  while (isDigit(text.charCodeAt(after))) after++;
-  after = pastBlanks(text, after);
-  if (text.charCodeAt(after) !== 102 || !isDigit(text.charCodeAt(pastBlanks(text, after + 2)))) return undefined;
-  const end = matchEnd(feetPattern, text, at);
-  return end < 0 ? undefined : [feetAndInches, end];
+  const unit = pastBlanks(text, digitsEnd);
+  if (text.charCodeAt(unit) !== 102 || !isDigit(text.charCodeAt(pastBlanks(text, unit + 2)))) return -1;
+  feetPattern.lastIndex = start;
+  return feetPattern.test(text) ? feetPattern.lastIndex : -1;
 }
 
 /** Data bits, parity and stop bits, as in 8E1. */
 function isFraming(text: string, at: number): boolean {
-  const [parity, stopBits] = [text.charCodeAt(at + 1), text.charCodeAt(at + 2)];
+  const parity = text.charCodeAt(at + 1);
   if (parity !== 69 && parity !== 78 && parity !== 79) return false;
   const dataBits = text.charCodeAt(at);
+  const stopBits = text.charCodeAt(at + 2);
   return (
     (dataBits === 55 || dataBits === 56) && (stopBits === 49 || stopBits === 50) && !isWordPart(text.charCodeAt(at + 3))
   );
 }
 
+const isBlank = (code: number) => code === 32 || code === 9;
+
 function pastBlanks(text: string, from: number): number {
   let at = from;
-  while (text.charCodeAt(at) === 32 || text.charCodeAt(at) === 9) at++;
+  while (isBlank(text.charCodeAt(at))) at++;
   return at;
 }
 
-function endOfDecimal(text: string, from: number): number {
+function pastDigits(text: string, from: number): number {
   let at = from;
   while (isDigit(text.charCodeAt(at))) at++;
-  if (text.charCodeAt(at) === 46 && isDigit(text.charCodeAt(at + 1))) {
-    at++;
-    while (isDigit(text.charCodeAt(at))) at++;
-  }
+  return at;
+}
+
+/** The end of a number whose whole part ends at `from`. */
+function endOfDecimal(text: string, from: number): number {
+  let at = from;
+  if (text.charCodeAt(at) === 46 && isDigit(text.charCodeAt(at + 1))) at = pastDigits(text, at + 2);
   if (text.charCodeAt(at) === 101) {
     const sign = text.charCodeAt(at + 1);
     const first = sign === 43 || sign === 45 ? at + 2 : at + 1;
-    if (isDigit(text.charCodeAt(first))) {
-      at = first;
-      while (isDigit(text.charCodeAt(at))) at++;
-    }
+    if (isDigit(text.charCodeAt(first))) at = pastDigits(text, first + 1);
   }
   return at;
 }

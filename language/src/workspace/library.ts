@@ -72,17 +72,18 @@ export class Library {
     }
   }
 
-  /** Another number after every change of an entry: as long as it is the same, so are all answers. */
+  /** Another number after every change that others can notice: as long as it is the same, so are all answers. */
   get generation(): number {
     return this.#generation;
   }
 
   drop(file: string): void {
-    this.#changed();
-    for (const { target } of this.#entries.get(file)?.imports ?? [])
-      if (target !== undefined) this.#importers.get(target)?.delete(file);
-    this.#entries.delete(file);
     this.#absent.delete(file);
+    const entry = this.#entries.get(file);
+    if (!entry) return;
+    this.#changed();
+    for (const { target } of entry.imports) if (target !== undefined) this.#importers.get(target)?.delete(file);
+    this.#entries.delete(file);
     this.#continuing.delete(file);
   }
 
@@ -183,8 +184,11 @@ export class Library {
       source,
     };
     this.#entries.set(file, entry);
-    this.#changed();
-    if (stores.some(({ continued }) => continued)) this.#continuing.add(file);
+    this.#closures.delete(file);
+    const continues = stores.some(({ continued }) => continued);
+    if (continues) this.#continuing.add(file);
+    // No answer can depend on any other file that was not there before.
+    if (continues || this.#importers.has(file)) this.#changed();
     for (const { target } of imports) {
       if (target === undefined) continue;
       const importers = this.#importers.get(target);

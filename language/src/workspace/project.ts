@@ -40,7 +40,7 @@ export class Project {
   readonly #unread = new Set<string>();
   readonly #units: StoreUnits;
   /** Findings of a file's text outside its stores, with the version and the settings that they are of. */
-  readonly #texts = new Map<string, { versions: readonly number[]; findings: readonly Finding[] }>();
+  readonly #texts = new Map<string, { asOf: number; versions: readonly number[]; findings: readonly Finding[] }>();
 
   constructor(host: FileHost, settings: CheckSettings = {}) {
     this.#library = new Library(host);
@@ -210,8 +210,8 @@ export class Project {
   #change(file: string, change: () => void): void {
     const before = this.#units.keysOf(file);
     change();
-    const after = new Set(this.#units.keysOf(file));
-    for (const key of before) if (!after.has(key)) this.#units.forget(key);
+    const after = before.length ? this.#units.keysOf(file) : before;
+    for (const key of before) if (!after.includes(key)) this.#units.forget(key);
   }
 
   #release(file: string, keys: readonly string[]): void {
@@ -236,10 +236,15 @@ export class Project {
   }
 
   #textFindings(file: string): readonly Finding[] {
-    const versions = this.#units.versionsOf([file]);
+    const { generation } = this.#library;
     const known = this.#texts.get(file);
+    if (known?.asOf === generation) return known.findings;
+    const versions = this.#units.versionsOf([file]);
     // An import that could not be read may have come back; that is asked of the host at each reading.
-    if (known && sameNumbers(known.versions, versions)) return known.findings;
+    if (known && sameNumbers(known.versions, versions)) {
+      known.asOf = generation;
+      return known.findings;
+    }
     const source = this.#library.source(file);
     if (!source) return [];
     const notes = new Notes(source, false);
@@ -248,7 +253,7 @@ export class Project {
       [...notes.reports, ...(this.#library.entry(file)?.catalogue.reports ?? [])],
       this.#settings,
     );
-    this.#texts.set(file, { versions, findings });
+    this.#texts.set(file, { asOf: generation, versions, findings });
     return findings;
   }
 

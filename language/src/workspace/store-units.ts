@@ -124,13 +124,7 @@ export class StoreUnits {
       built,
       named: built !== undefined,
       buses: built?.store.buses.length ?? 0,
-      used: [
-        ...new Set(
-          parts.flatMap(({ scope }) =>
-            [...scope.used()].map(({ kind, entry }) => usageKey(entry.place.file, kind, entry.name)),
-          ),
-        ),
-      ],
+      used: usedBy(parts),
       findings: undefined,
     };
     this.#count(known, -1);
@@ -148,6 +142,13 @@ export class StoreUnits {
   #count(unit: Unit | undefined, step: number): void {
     for (const entry of unit?.used ?? []) this.#users.set(entry, (this.#users.get(entry) ?? 0) + step);
   }
+}
+
+function usedBy(parts: readonly StorePart[]): string[] {
+  const used = new Set<string>();
+  for (const { scope } of parts)
+    for (const { kind, entry } of scope.used()) used.add(usageKey(entry.place.file, kind, entry.name));
+  return [...used];
 }
 
 /** The key of a catalogue entry among those that are used, by the file that declares it. */
