@@ -4,8 +4,10 @@
  * A rule that fails inside does not take the others with it: it becomes a finding of its own (`internal-error`).
  */
 import { everyOccasion, type Occasions } from './figures/occasions.js';
-import { type BusStudy, createStudy } from './figures/study.js';
+import { type Signal, signalOf, signalPending } from './figures/signal.js';
+import { type BusStudy, createStudy, type StudyOptions } from './figures/study.js';
 import { compareFindings, type Finding, type Fix, type Severity } from './finding.js';
+import type { Known } from './known.js';
 import type { Bus, BusKind, Store, Waiver } from './network.js';
 import type { LengthUnit } from './quantity.js';
 import { rules as allRules, ruleById } from './rules/index.js';
@@ -19,6 +21,8 @@ export interface CheckSettings {
   readonly only?: ReadonlySet<string>;
   /** Shows all lengths in this unit; unset, as each bus's text has them. */
   readonly lengthUnit?: LengthUnit;
+  /** Who tells what is left of signals; they are computed at once when left out. */
+  readonly signal?: (study: BusStudy) => Known<Signal>;
 }
 
 /** A report about the text itself, from whoever read it. */
@@ -28,12 +32,12 @@ export type NamedReport = Report & { readonly rule: string; readonly store?: str
 export function checkStore(store: Store, textReports: readonly NamedReport[], settings: CheckSettings = {}): Finding[] {
   const judging = new Judging(store, settings);
   for (const report of textReports) judging.takeText(report);
-  const studies = store.buses.map((bus) =>
-    createStudy(store, bus, settings.lengthUnit ? { lengthUnit: settings.lengthUnit } : {}),
-  );
+  const { lengthUnit, signal = signalOf } = settings;
+  const options: StudyOptions = { signal, ...(lengthUnit && { lengthUnit }) };
+  const studies = store.buses.map((bus) => createStudy(store, bus, options));
   for (const study of studies) judging.judgeBus(study);
   judging.judgeStore(studies);
-  return applyWaivers(store, judging.findings, settings).sort(compareFindings);
+  return applyWaivers(store, studies, judging.findings, settings).sort(compareFindings);
 }
 
 const storeRules = allRules.filter((rule) => rule.scope === 'store');
@@ -197,7 +201,15 @@ function covers(waiver: Waiver, finding: Finding, store: Store): boolean {
   return waiver.at === undefined || finding.at === waiver.at || finding.at?.startsWith(`${waiver.at}.`) === true;
 }
 
-function applyWaivers(store: Store, findings: readonly Finding[], settings: CheckSettings): Finding[] {
+/** Rules whose findings come and go with the simulation alone. */
+const simulated: ReadonlySet<string> = new Set(['margin-low']);
+
+function applyWaivers(
+  store: Store,
+  studies: readonly BusStudy[],
+  findings: readonly Finding[],
+  settings: CheckSettings,
+): Finding[] {
   if (store.waivers.length === 0) return [...findings];
   const stale = new Set(store.waivers);
   const result = findings.map((finding) => {
@@ -213,6 +225,7 @@ function applyWaivers(store: Store, findings: readonly Finding[], settings: Chec
       continue;
     const bus = waiver.bus === undefined ? undefined : store.buses[waiver.bus];
     if (bus?.damaged) continue;
+    if (simulated.has(waiver.rule) && studies.some(({ signal }) => signal === signalPending)) continue;
     const report: Report = {
       message: `this waiver of ${waiver.rule} waives nothing any more; remove it`,
       place: waiver.place,

@@ -8,7 +8,9 @@
 export * from './check.js';
 export * from './drawing/index.js';
 export * from './figures/advice.js';
+export * from './figures/bare-bus.js';
 export * from './figures/bus-figures.js';
+export * from './figures/bus-margin.js';
 export * from './figures/kind-figures.js';
 export * from './figures/page/bus-page.js';
 export * from './figures/page/bus-sheet.js';
@@ -17,6 +19,7 @@ export * from './figures/page/two-wire-views.js';
 export * from './figures/page/view.js';
 export * from './figures/page/words.js';
 export * from './figures/shape.js';
+export * from './figures/signal.js';
 export * from './figures/study.js';
 export * from './figures/summary.js';
 export * from './figures/two-wire-figures.js';

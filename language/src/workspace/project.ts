@@ -55,6 +55,20 @@ export class Project {
     this.#texts.clear();
   }
 
+  /**
+   * Has the rules judge the stores of a file anew, because what was told them from outside has changed.
+   *
+   * @returns the files whose findings may be others now
+   */
+  reconsider(file: string): string[] {
+    const files = new Set<string>();
+    for (const key of this.#units.keysOf(file)) {
+      this.#units.forgetFindings(key);
+      for (const one of this.#units.filesOf(key)) files.add(one);
+    }
+    return [...files];
+  }
+
   /** Takes a file in. Without a text it is read from the host, not before somebody asks. */
   add(file: string, text?: string): void {
     this.#members.add(file);

@@ -31,9 +31,10 @@ export class StoreUnits {
     this.#library = library;
   }
 
-  /** Forgets what the rules said; the stores stay. */
-  forgetFindings(): void {
-    for (const unit of this.#units.values()) unit.findings = undefined;
+  /** Forgets what the rules said, of one store or of all; the stores stay. */
+  forgetFindings(key?: string): void {
+    const units = key === undefined ? this.#units.values() : [this.#units.get(key)];
+    for (const unit of units) if (unit) unit.findings = undefined;
   }
 
   /** Whether any store that was looked at uses a catalogue entry. */
@@ -75,7 +76,7 @@ export class StoreUnits {
   }
 
   /** The files of a store, the one with its main part first. */
-  #filesOf(key: string): string[] {
+  filesOf(key: string): string[] {
     const [home = '', name = ''] = key.split('\n');
     const others = this.#library.continuing().filter((file) => file !== home && this.homeOf(file, name) === home);
     return [home, ...others];
@@ -84,7 +85,7 @@ export class StoreUnits {
   partsOf(key: string): StorePart[] {
     const [home = '', name = ''] = key.split('\n');
     const parts: StorePart[] = [];
-    for (const file of this.#filesOf(key)) {
+    for (const file of this.filesOf(key)) {
       const source = this.#library.source(file);
       const { files, incomplete } = this.#library.closure(file);
       for (const declaration of this.#library.storesIn(file)) {
@@ -110,7 +111,7 @@ export class StoreUnits {
     const { generation } = this.#library;
     const known = this.#units.get(key);
     if (known?.asOf === generation) return known;
-    const versions = this.versionsOf(this.#filesOf(key));
+    const versions = this.versionsOf(this.filesOf(key));
     if (!versions.length) return undefined;
     if (known && sameNumbers(known.versions, versions)) {
       known.asOf = generation;

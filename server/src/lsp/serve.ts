@@ -17,6 +17,7 @@ import { disk, fileOf } from './disk.js';
 import { serveDrawing } from './drawing.js';
 import { servePackets } from './packets.js';
 import { readSettings } from './settings.js';
+import { Signals } from './signals.js';
 import { Texts } from './texts.js';
 import { serveWaves } from './waves.js';
 
@@ -29,11 +30,18 @@ export interface Bundles {
 }
 
 export function serve(connection: Connection, { waveWorker, packets }: Bundles): void {
-  const project = new Project(disk);
-  const desk = new Desk(project);
   const open = new Set<string>();
   const failed = (error: unknown) =>
     connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error));
+  // A thread for rules and one for views, so that neither waits for the other.
+  const signals = new Signals({
+    runner: new WaveRunner(waveWorker),
+    isOpen: (file) => open.has(file),
+    changed: (file) => checker.touch(project.reconsider(file)),
+    failed,
+  });
+  const project = new Project(disk, { signal: signals.of });
+  const desk = new Desk(project);
   const checker = new Checker({
     desk,
     isOpen: (file) => open.has(file),
@@ -42,7 +50,7 @@ export function serve(connection: Connection, { waveWorker, packets }: Bundles):
       void connection.sendNotification('fieldpair/status' satisfies keyof ServerNotifications, status).catch(failed),
     failed,
   });
-  const texts = new Texts(project, checker, open);
+  const texts = new Texts(project, checker, open, () => signals.rest());
   const services = createEditorServices({
     connection,
     desk,
@@ -62,7 +70,7 @@ export function serve(connection: Connection, { waveWorker, packets }: Bundles):
   const pullSettings = async () => {
     if (!client?.configuration) return;
     const { check, editor } = readSettings(await connection.workspace.getConfiguration('fieldpair'));
-    project.configure(check);
+    project.configure({ ...check, signal: signals.of });
     desk.settings = editor;
     checker.touch(project.files());
     if (client.inlayHint?.refreshSupport) connection.languages.inlayHint.refresh().catch(failed);
@@ -99,6 +107,10 @@ export function serve(connection: Connection, { waveWorker, packets }: Bundles):
   connection.onRequest('fieldpair/checkWorkspace' satisfies keyof ServerRequests, async (): Promise<WorkspaceCheck> => {
     await texts.readWorkspace().catch(failed);
     await checker.settled();
+    while (signals.isBusy) {
+      await signals.settled();
+      await checker.settled();
+    }
     return checker.totals();
   });
   // A client may refuse what the libraries ask of it; that is no reason to stop serving it.

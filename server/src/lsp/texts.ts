@@ -21,20 +21,26 @@ export class Texts implements DocumentUpdateHandler {
   readonly #project: Project;
   readonly #checker: Checker;
   readonly #open: Set<string>;
+  readonly #typed: () => void;
   readonly #onWatchedFilesChange = new Emitter<DidChangeWatchedFilesParams>();
   readonly onWatchedFilesChange = this.#onWatchedFilesChange.event;
   folders: readonly string[] = [];
 
-  /** @param open the files that are open; kept up to date here. */
-  constructor(project: Project, checker: Checker, open: Set<string>) {
+  /**
+   * @param open the files that are open; kept up to date here
+   * @param typed called whenever an open file changes
+   */
+  constructor(project: Project, checker: Checker, open: Set<string>, typed: () => void) {
     this.#project = project;
     this.#checker = checker;
     this.#open = open;
+    this.#typed = typed;
   }
 
   didChangeContent({ document }: TextDocumentChangeEvent<TextDocument>): void {
     const file = fileOf(document.uri);
     this.#open.add(file);
+    this.#typed();
     this.#take(file, document.getText());
   }
 

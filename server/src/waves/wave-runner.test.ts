@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { isUnknown, seconds, wavesOf } from '@fieldpair/shared';
+import { bareBus, isUnknown, seconds, signalOf, wavesOf } from '@fieldpair/shared';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest';
 import { busOf, headDevice } from '../../../shared/src/testing/network.js';
@@ -56,6 +56,16 @@ describe('waves from another thread', () => {
     expect(answers?.map((one) => one.length)).toEqual([1, 2]);
     expect(answers?.[0]?.[0]).toEqual(expected);
     expect(answers?.[1]?.[0]).toEqual(expected);
+  });
+
+  it('tell the signal of a bus too, as this thread would', async () => {
+    const runner = runnerOf();
+    const open = busOf('rs485', { rate: 1e6 }).from('head', { terminate: 120 }).to('far', 90).built();
+    expect(await runner.askSignal('rules', bareBus(open.bus))).toEqual(signalOf(open.study));
+    const running = runnerOf(silent());
+    const stopped = running.askSignal('rules', open.bus);
+    running.stop('rules');
+    expect(await stopped).toBeUndefined();
   });
 
   it('are unknown for a bus that the store does not have', async () => {

@@ -6,7 +6,11 @@
  * simulation does not listen while it computes; the next task starts another.
  */
 import { Worker } from 'node:worker_threads';
-import type { WaveAnswers, WaveJob, WaveReply } from './wave-job.js';
+import type { Bus, Known, Signal } from '@fieldpair/shared';
+import type { WaveAnswers, WaveJob, WaveReply, WaveRequest } from './wave-job.js';
+
+/** What the thread gives when it does not fail. */
+type Answer = Exclude<WaveReply, { readonly failure: string }>;
 
 /** What a cancellation looks like from here; the protocol's tokens do. */
 export interface Cancellation {
@@ -16,9 +20,9 @@ export interface Cancellation {
 
 interface Task {
   readonly name: string;
-  readonly jobs: readonly WaveJob[];
+  readonly request: WaveRequest;
   /** Undefined when the task was stopped. */
-  readonly end: (answers: WaveAnswers | undefined) => void;
+  readonly end: (answer: Answer | undefined) => void;
   readonly fail: (error: Error) => void;
 }
 
@@ -39,11 +43,27 @@ export class WaveRunner {
    * simulation itself fails.
    */
   async ask(name: string, jobs: readonly WaveJob[], cancellation?: Cancellation): Promise<WaveAnswers | undefined> {
+    const answer = await this.#answer(name, { jobs }, cancellation);
+    return answer && 'answers' in answer ? answer.answers : undefined;
+  }
+
+  /** The signal of a bus that {@link ask} would be asked about; the same for the rest. */
+  async askSignal(name: string, bus: Bus): Promise<Known<Signal> | undefined> {
+    const answer = await this.#answer(name, { signalOf: bus });
+    return answer && 'signal' in answer ? answer.signal : undefined;
+  }
+
+  /** Stops the task of a name, if there is one. */
+  stop(name: string): void {
+    this.#stop((task) => task.name === name);
+  }
+
+  async #answer(name: string, request: WaveRequest, cancellation?: Cancellation): Promise<Answer | undefined> {
     if (cancellation?.isCancellationRequested) return undefined;
     let listening: { dispose(): void } | undefined;
     try {
-      return await new Promise<WaveAnswers | undefined>((end, fail) => {
-        const task = { name, jobs, end, fail };
+      return await new Promise<Answer | undefined>((end, fail) => {
+        const task = { name, request, end, fail };
         listening = cancellation?.onCancellationRequested(() => this.#stop((one) => one === task));
         this.#stop((one) => one.name === name);
         this.#waiting = [...this.#waiting, task];
@@ -78,7 +98,7 @@ export class WaveRunner {
     this.#running = task;
     try {
       this.#worker ??= this.#thread();
-      this.#worker.postMessage(task.jobs);
+      this.#worker.postMessage(task.request);
     } catch (error) {
       this.#settle({ failure: error instanceof Error ? error.message : String(error) });
     }
@@ -102,7 +122,7 @@ export class WaveRunner {
     const task = this.#running;
     this.#running = undefined;
     if ('failure' in reply) task?.fail(new Error(`The simulation failed: ${reply.failure}`));
-    else task?.end(reply.answers);
+    else task?.end(reply);
     this.#next();
   }
 

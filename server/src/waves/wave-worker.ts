@@ -1,7 +1,7 @@
 /** The thread that simulates, so that neither an editor nor a check waits for it. Its bundle stands beside the server's. */
 import { parentPort } from 'node:worker_threads';
-import { createStudy, type Unknown, type Waves, wavesOf } from '@fieldpair/shared';
-import type { WaveAnswers, WaveJob, WaveReply } from './wave-job.js';
+import { type Bus, createStudy, type Store, signalOf, type Unknown, type Waves, wavesOf } from '@fieldpair/shared';
+import type { WaveAnswers, WaveJob, WaveReply, WaveRequest } from './wave-job.js';
 
 function answersOf({ store, bus: index, questions }: WaveJob): (Waves | Unknown)[] {
   const bus = store.buses[index];
@@ -22,11 +22,27 @@ function memoryOf(answers: WaveAnswers): ArrayBuffer[] {
   return [...memory];
 }
 
+/** A store around a bus that came without one. */
+const storeOf = (bus: Bus): Store => ({
+  name: '',
+  place: bus.place,
+  nodes: [],
+  buses: [bus],
+  networks: [],
+  waivers: [],
+  choices: { cables: [], repeaters: [] },
+});
+
 const reply = (message: WaveReply, memory: ArrayBuffer[] = []) => parentPort?.postMessage(message, memory);
 
-parentPort?.on('message', (jobs: readonly WaveJob[]) => {
+parentPort?.on('message', (request: WaveRequest) => {
   try {
-    const answers = jobs.map(answersOf);
+    if ('signalOf' in request) {
+      const bus = request.signalOf;
+      reply({ signal: signalOf(createStudy(storeOf(bus), bus)) });
+      return;
+    }
+    const answers = request.jobs.map(answersOf);
     reply({ answers }, memoryOf(answers));
   } catch (error) {
     reply({ failure: error instanceof Error ? (error.stack ?? error.message) : String(error) });

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { isUnknown } from '../known.js';
 import { bitsPerSecond, farads, metres, seconds } from '../quantity.js';
 import { type BuiltBus, busOf, testDevice } from '../testing/network.js';
-import { adviceText, healthyMargin, type WaveAdvice, waveAdvice } from './advice.js';
+import { adviceText, type WaveAdvice, waveAdvice } from './advice.js';
+import { healthyMargin } from './bus-margin.js';
 import { type WaveQuestion, wavesOf } from './waves.js';
 
 const device = testDevice('Any', { edge: seconds(30e-9), capacitance: farads(15e-12) });

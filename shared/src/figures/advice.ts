@@ -20,11 +20,10 @@ import {
   type Volts,
   volts,
 } from '../quantity.js';
+import { healthyMargin } from './bus-margin.js';
+import { shortTap } from './signal.js';
 import type { BusStudy } from './study.js';
 import { type WaveQuestion, wavesOf } from './waves.js';
-
-/** A margin at the worst of all tolerances that is no worry: as much again as RS-485's threshold. Common practice. */
-export const healthyMargin: Volts = volts(0.2);
 
 export interface WaveAdvice {
   /** The least margin of all landings, at the worst of all tolerances. */
@@ -42,8 +41,6 @@ export interface WaveAdvice {
 
 /** Edges that drivers are sold with, roughly; common practice. */
 const usualEdges = [50e-9, 100e-9, 250e-9, 500e-9, 1e-6, 2.5e-6];
-/** A tap that is as good as none. */
-const shortTap = metres(0.3);
 /** Growth is told to a metre, or to this share of what the limit leaves. */
 const growthShare = 1 / 256;
 
@@ -52,7 +49,7 @@ export function waveAdvice(study: BusStudy, driver: LandingIndex): WaveAdvice | 
   const asIs = wavesOf(study, { driver, pattern: '0' });
   if (isUnknown(asIs)) return asIs;
   const marginWith = (change: Omit<WaveQuestion, 'driver'>): number => {
-    const waves = wavesOf(study, { driver, pattern: '0', ...change });
+    const waves = wavesOf(study, { driver, pattern: '0', coarse: true, ...change });
     return isUnknown(waves) ? Number.NEGATIVE_INFINITY : leastMargin(waves.landings);
   };
   const margin = leastMargin(asIs.landings);

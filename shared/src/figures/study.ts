@@ -7,19 +7,18 @@
 import { isUnknown, type Known, type Range, type Unknown } from '../known.js';
 import { type CanGuide, canGuides } from '../limits/can.js';
 import { endsWay } from '../limits/free-topology.js';
-import type { Bus, Cable, Landing, LandingIndex, Run, Store } from '../network.js';
-import { rs485Kinds } from '../network.js';
-import { dominantLevels } from '../physics/can-levels.js';
-import { BusCircuit, mostLoops } from '../physics/circuit.js';
+import type { Bus, Cable, Landing, Run, Store } from '../network.js';
+import type { BusCircuit } from '../physics/circuit.js';
 import { cableResistance, referenceTemperature, resistanceOfLength } from '../physics/conductor.js';
 import { type ContactLoop, contactLoopOf } from '../physics/contact-loop.js';
 import { cableVelocity, travelTime } from '../physics/delay.js';
-import { idleLevels, levelsOfHead } from '../physics/levels.js';
+import { idleLevels } from '../physics/levels.js';
 import { unitLoadsOf } from '../physics/loads.js';
 import { meterReadings } from '../physics/meter.js';
 import { type Supply, supplyOf } from '../physics/supply.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
-import { formatLength, metres, seconds } from '../quantity.js';
+import { formatLength, seconds } from '../quantity.js';
+import { busCircuit, drivenLevels, missingCable } from './bus-circuit.js';
 import { type Census, censusOf } from './census.js';
 import { delaysOf } from './delays.js';
 import { type Link, linksOf } from './links.js';
@@ -27,7 +26,8 @@ import { longestWay, type Way } from './longest-way.js';
 import { type Occasions, occasionsOf } from './occasions.js';
 import { runsByCable } from './runs-by-cable.js';
 import { type Shape, shapeOf } from './shape.js';
-import { loopResistanceOf, trunkLengthOf } from './trunk.js';
+import type { Signal } from './signal.js';
+import { loopResistanceOf, trunkLengthOf, wholeLength } from './trunk.js';
 
 export { isUnknown, type Known, type Range, type Unknown } from '../known.js';
 export type { Shape, Tap } from './shape.js';
@@ -89,6 +89,8 @@ export interface BusStudy {
   readonly delay: readonly Known<Seconds>[];
   /** Time of one bit; unknown without a rate. */
   readonly bitTime: Known<Seconds>;
+  /** What is left of the signal and what would mend it; unknown where the options say nobody who tells. */
+  readonly signal: Known<Signal>;
   /** A length in the unit of this bus's text (or of the reader's choice). */
   readonly lengthText: (length: Metres) => string;
 }
@@ -96,6 +98,8 @@ export interface BusStudy {
 export interface StudyOptions {
   /** Show lengths in this unit instead of the one that the bus's text uses most. */
   readonly lengthUnit?: LengthUnit;
+  /** Who tells signals: `signalOf` at once, or somebody who has them simulated meanwhile. */
+  readonly signal?: (study: BusStudy) => Known<Signal>;
 }
 
 /** A study of one bus. It computes nothing before it is asked. */
@@ -124,6 +128,7 @@ class LazyStudy implements BusStudy {
   private madeSupply?: Known<Supply>;
   private madeContactLoop?: Known<ContactLoop>;
   private madeDelay?: readonly Known<Seconds>[];
+  private madeSignal?: Known<Signal>;
 
   constructor(
     readonly store: Store,
@@ -147,14 +152,8 @@ class LazyStudy implements BusStudy {
   }
 
   get length(): Metres {
-    this.madeLength ??= this.computeLength();
+    this.madeLength ??= wholeLength(this.bus);
     return this.madeLength;
-  }
-
-  private computeLength(): Metres {
-    let length = 0;
-    for (const run of this.bus.runs) if (!run.spare) length += run.length;
-    return metres(length);
   }
 
   get trunkLength(): Metres {
@@ -201,7 +200,7 @@ class LazyStudy implements BusStudy {
 
   runResistance(run: Run): Known<Range<Ohms>> {
     const { cable } = run;
-    if (!cable) return { unknown: this.missingCable(run) };
+    if (!cable) return { unknown: missingCable(this.bus, run) };
     let perMetre = this.perMetre.get(cable);
     if (!perMetre) {
       perMetre = cableResistance(cable, this.temperature);
@@ -211,14 +210,9 @@ class LazyStudy implements BusStudy {
   }
 
   runDelay(run: Run): Known<Seconds> {
-    if (!run.cable) return { unknown: this.missingCable(run) };
+    if (!run.cable) return { unknown: missingCable(this.bus, run) };
     const velocity = cableVelocity(run.cable);
     return isUnknown(velocity) ? velocity : travelTime(run.length, velocity);
-  }
-
-  private missingCable(run: Run): string {
-    const name = (landing: LandingIndex) => this.bus.landings[landing]!.name;
-    return `the cable of the run from ${name(run.from)}${run.to === undefined ? '' : ` to ${name(run.to)}`}`;
   }
 
   get loopResistance(): Known<Range<Ohms>> {
@@ -231,20 +225,8 @@ class LazyStudy implements BusStudy {
     return this.madeLoads;
   }
 
-  private buildCircuit(): BusCircuit | Unknown {
-    const { kind } = this.bus;
-    if (kind === undefined) return { unknown: 'the kind of the bus' };
-    if (kind === 'ethernet') return { unknown: 'what the transformers in Ethernet ports show a meter' };
-    if (!rs485Kinds.has(kind) && kind !== 'can' && kind !== 'free-topology')
-      return { unknown: `the circuit of a ${kind} bus` };
-    if (mostLoops < this.shape.closing.length) {
-      return { unknown: `the levels of a bus with ${this.shape.closing.length} loops, more than ${mostLoops}` };
-    }
-    return new BusCircuit(this.bus, this.shape, (run) => this.runResistance(run));
-  }
-
   private everywhere<T>(compute: (circuit: BusCircuit) => readonly Known<T>[]): readonly Known<T>[] {
-    this.madeCircuit ??= this.buildCircuit();
+    this.madeCircuit ??= busCircuit(this);
     const circuit = this.madeCircuit;
     return isUnknown(circuit) ? this.bus.landings.map(() => circuit) : compute(circuit);
   }
@@ -288,20 +270,18 @@ class LazyStudy implements BusStudy {
   }
 
   get driven(): readonly Known<Range<Volts>>[] {
-    this.madeDriven ??= this.levels((circuit) => this.computeDriven(circuit));
+    this.madeDriven ??= this.levels((circuit) => drivenLevels(this, circuit));
     return this.madeDriven;
-  }
-
-  private computeDriven(circuit: BusCircuit): readonly Known<Range<Volts>>[] {
-    const { bus, shape, meter, head } = this;
-    return bus.kind === 'can'
-      ? dominantLevels(circuit, shape.ends ?? shape.walk.slice(0, 1), meter)
-      : levelsOfHead(circuit, head, meter);
   }
 
   get delay(): readonly Known<Seconds>[] {
     this.madeDelay ??= delaysOf(this);
     return this.madeDelay;
+  }
+
+  get signal(): Known<Signal> {
+    this.madeSignal ??= this.options.signal?.(this) ?? { unknown: 'the signal, for which nobody has asked' };
+    return this.madeSignal;
   }
 
   get bitTime(): Known<Seconds> {

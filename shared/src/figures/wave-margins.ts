@@ -4,17 +4,14 @@
  */
 import { isUnknown, type Known, type Range } from '../known.js';
 import type { Landing, LandingIndex } from '../network.js';
-import { portConductance } from '../physics/loads.js';
-import { conductanceOf } from '../physics/nodal.js';
-import { biasTolerance, lowered, raised, supplyTolerance, terminatorTolerance } from '../physics/tolerance.js';
 import { settledLevels } from '../physics/wave/bus-waves.js';
-import { extremeWaves, nominalWave, usualPortCapacitance } from '../physics/wave/corners.js';
+import { extremeWaves, nominalWave } from '../physics/wave/corners.js';
 import { signallingOf } from '../physics/wave/drive.js';
 import { settledMargin } from '../physics/wave/eye.js';
-import { impedanceTolerance } from '../physics/wave/medium.js';
 import { samplingOf } from '../physics/wave/sampling.js';
 import { edgePerSigma } from '../physics/wave/step-response.js';
-import { type Seconds, seconds, type Volts, volts } from '../quantity.js';
+import { seconds, type Volts, volts } from '../quantity.js';
+import { type EasyBus, easyBus } from './easy-bus.js';
 import type { BusStudy } from './study.js';
 import { edgeOf, waveSettingOf } from './wave-setting.js';
 import { wavesOf } from './waves.js';
@@ -22,16 +19,6 @@ import { wavesOf } from './waves.js';
 /** What a level may still lack at the sampling instant, as a share of the swing, where a bus settles easily. */
 export const easyShare = 0.04;
 
-/** Terminators from this to that share of the cable's impedance count as fitting. */
-const fittingTerminator = { least: 0.75, most: 1.35 };
-/** Share of a wave that a driver of low output resistance throws back: 10.8 ohm across 60 ohm and less. */
-const thrownBackByDriver = 0.85;
-/** What is left of a wave when it has died away for this purpose. */
-const diedAway = 0.01;
-/** A tap of open end empties itself through the trunk by a third each time: this many ways along it, and some more. */
-const waysAlongTap = 10;
-/** Five time constants leave less than 1 %. */
-const timeConstants = 5;
 /**
  * Sigmas of a Gaussian edge from the receiver's threshold until it lacks 2.5 % of its swing: 1.96 from its middle, and
  * the threshold may lie half a sigma beside that.
@@ -53,10 +40,13 @@ export function marginsOf(study: BusStudy, driver: LandingIndex): readonly Known
 /** What was asked before, as long as somebody has the study. */
 const made = new WeakMap<BusStudy, Map<LandingIndex, readonly Known<Range<Volts>>[]>>();
 
+export const notReached = { unknown: 'the level: no cable leads there from the driver' };
+
 function computeMargins(study: BusStudy, driver: LandingIndex): readonly Known<Range<Volts>>[] {
   if (!settlesEasily(study, driver)) {
-    const waves = wavesOf(study, { driver, pattern: '0', samples: 4 });
-    return isUnknown(waves) ? study.bus.landings.map(() => waves) : waves.landings.map(({ margin }) => margin);
+    const waves = wavesOf(study, { driver, pattern: '0', samples: 4, coarse: true });
+    if (isUnknown(waves)) return study.bus.landings.map(() => waves);
+    return waves.landings.map(({ margin, cutOff }) => (cutOff ? notReached : margin));
   }
   const setting = waveSettingOf(study, { driver });
   if (isUnknown(setting)) return study.bus.landings.map(() => setting);
@@ -65,6 +55,7 @@ function computeMargins(study: BusStudy, driver: LandingIndex): readonly Known<R
     ({ corner, driver: grade }) => settledLevels(waveBus, corner, signalling.drivers[grade], signalling.driven),
   );
   return study.bus.landings.map(({ index }) => {
+    if (waveBus.nodes[index] === -1) return notReached;
     const upright = waveBus.signs[index] === waveBus.signs[driver];
     const margins = corners.map((levels) => settledMargin(levels[index]!, upright, signalling.threshold));
     return {
@@ -82,26 +73,33 @@ function computeMargins(study: BusStudy, driver: LandingIndex): readonly Known<R
  */
 export function settlesEasily(study: BusStudy, driver: LandingIndex): boolean {
   const landing = study.bus.landings[driver];
-  return landing !== undefined && allSettleEasily(study, [landing]);
+  return landing !== undefined && easyWith(study, () => edgesAt(landing)) !== undefined;
 }
 
-function allSettleEasily(study: BusStudy, drivers: readonly Landing[]): boolean {
+const edgesAt = ({ port }: Landing): EasyBus['edges'] => ({
+  slowest: port?.edge ?? 0,
+  unstated: port?.edge === undefined,
+});
+
+/** The sums of a bus that settles easily when these of its edges drive; else undefined. */
+function easyWith(study: BusStudy, edgesOf: (easy: EasyBus) => EasyBus['edges']): EasyBus | undefined {
   const { bus } = study;
   const rate = bus.rate?.value;
   const signalling = signallingOf(bus.kind);
-  if (!signalling || rate === undefined || !(0 < rate)) return false;
+  if (!signalling || rate === undefined || !(0 < rate)) return undefined;
+  const easy = easyBus(study);
+  if (!easy) return undefined;
   const levelTime = seconds(1 / rate / signalling.levelsPerBit);
+  const { slowest, unstated } = edgesOf(easy);
+  const stated = 0 < slowest ? edgeOf(seconds(slowest), signalling, levelTime).slowest : 0;
+  const assumed = unstated ? edgeOf(undefined, signalling, levelTime).slowest : 0;
+  const edge = (Math.max(stated, assumed) * sigmasOfEdge) / edgePerSigma;
   const { low, high } = samplingOf(bus);
-  let slowest = 0;
-  for (const { port, splice } of drivers) {
-    if (splice === undefined) slowest = Math.max(slowest, edgeOf(port?.edge, signalling, levelTime).slowest);
-  }
-  const edge = (slowest * sigmasOfEdge) / edgePerSigma;
   // The next bit's edge must not have begun either.
-  if ((1 - high) * levelTime < edge) return false;
-  const unrest = timeOfUnrest(study);
-  return unrest !== undefined && unrest + edge <= low * levelTime;
+  return edge <= (1 - high) * levelTime && easy.unrest + edge <= low * levelTime ? easy : undefined;
 }
+
+const edgesOfAll = ({ edges }: EasyBus) => edges;
 
 /**
  * A margin that no landing falls below, whichever device drives, by sums over runs and landings alone: as if all that
@@ -111,26 +109,9 @@ function allSettleEasily(study: BusStudy, drivers: readonly Landing[]): boolean 
 export function marginFloor(study: BusStudy): Volts | undefined {
   const { bus } = study;
   const signalling = signallingOf(bus.kind);
-  if (!signalling || !allSettleEasily(study, bus.landings)) return undefined;
-  let resistance = 0;
-  for (const run of bus.runs) {
-    const wire = run.spare ? undefined : study.runResistance(run);
-    if (wire && !isUnknown(wire)) resistance += 2 * wire.high;
-  }
-  let conductance = 0;
-  let biasAmperes = 0;
-  for (const landing of bus.landings) {
-    const load = portConductance(bus.kind, landing);
-    if (load === undefined || landing.crossed !== undefined) return undefined;
-    conductance += load.across + load.toCommon / 2;
-    for (const terminator of landing.terminations) {
-      conductance += conductanceOf(lowered(terminator.resistance, terminatorTolerance));
-    }
-  }
-  for (const { up, down, supply } of bus.biases) {
-    conductance += conductanceOf(lowered(up + down, biasTolerance));
-    biasAmperes += raised(supply, supplyTolerance) / lowered(up + down, biasTolerance);
-  }
+  const easy = easyWith(study, edgesOfAll);
+  if (!signalling || easy?.conductance === undefined) return undefined;
+  const { conductance, resistance, biasAmperes } = easy;
   const { open, output } = signalling.drivers.least;
   const level = open / (1 + output * conductance) / (1 + resistance * conductance);
   const offset = biasAmperes * (output + resistance);
@@ -138,50 +119,4 @@ export function marginFloor(study: BusStudy): Volts | undefined {
   if (signalling.driven === 'dominant bit')
     return volts(Math.min(level * (1 - easyShare) - high, low - easyShare * level));
   return volts(level * (1 - 2 * easyShare) - offset - high);
-}
-
-/** A bound for how long waves run about after an edge has arrived; undefined for a bus that is no plain chain. */
-function timeOfUnrest(study: BusStudy): Seconds | undefined {
-  const { bus, shape } = study;
-  if (!shape.ends || 0 < shape.loose.length || 0 < shape.closing.length) return undefined;
-  let trunk = 0;
-  let taps = 0;
-  let resistance = 0;
-  let impedance: number | undefined;
-  for (const run of bus.runs) {
-    if (run.spare) continue;
-    const delay = study.runDelay(run);
-    const wire = study.runResistance(run);
-    if (isUnknown(delay) || isUnknown(wire) || run.cable?.impedance === undefined) return undefined;
-    impedance ??= run.cable.impedance;
-    if (run.cable.impedance !== impedance) return undefined;
-    if (run.tap || shape.onTap.has(run.from)) taps += delay;
-    else trunk += delay;
-    resistance += 2 * wire.high;
-  }
-  if (impedance === undefined) return undefined;
-  let mismatch = 1;
-  let ports = 0;
-  for (const { index, terminations, port, splice } of bus.landings) {
-    const isEnd = shape.ends.includes(index);
-    if (terminations.length !== (isEnd ? 1 : 0)) return undefined;
-    if (splice === undefined) ports += port?.capacitance ?? usualPortCapacitance;
-    for (const { resistance: terminator, capacitance } of terminations) {
-      const share = terminator / impedance;
-      if (capacitance !== undefined || share < fittingTerminator.least || fittingTerminator.most < share) {
-        return undefined;
-      }
-      mismatch = Math.max(mismatch, share, 1 / share);
-    }
-  }
-  const worst = (mismatch * (1 + terminatorTolerance)) / (1 - impedanceTolerance);
-  const thrownBack = (thrownBackByDriver * (worst - 1)) / (worst + 1);
-  const rounds = Math.log(diedAway) / Math.log(thrownBack);
-  const capacitance = (trunk + taps) / impedance;
-  return seconds(
-    2 * rounds * trunk +
-      waysAlongTap * taps +
-      timeConstants * (impedance / 2) * ports +
-      resistance * (capacitance + ports),
-  );
 }

@@ -48,7 +48,8 @@ export function waveSettingOf({ bus, shape, temperature }: BusStudy, question: W
   if (isUnknown(waveBus)) return waveBus;
   const bitTime = seconds(1 / rate);
   const levelTime = seconds(bitTime / signalling.levelsPerBit);
-  const edge = edgeOf(question.edge ?? landings[driver].port?.edge, signalling, levelTime);
+  const stated = edgeOf(question.edge ?? landings[driver].port?.edge, signalling, levelTime);
+  const edge = question.coarse ? coarsened(stated, levelTime) : stated;
   const receiver = { bitTime: levelTime, threshold: signalling.threshold, samplingAt: samplingOf(bus) };
   return { waveBus, signalling, bits, bitTime, levelTime, edge, receiver };
 }
@@ -65,4 +66,12 @@ export function edgeOf(stated: Seconds | undefined, signalling: Signalling, leve
   const { fast, slow } = edgesFor(signalling, levelTime);
   const time = seconds(Math.max(fastestComputed, fast));
   return { time, assumed: true, slowest: seconds(Math.max(time, slow)) };
+}
+
+/** The fastest edge that is computed where only the sampling instants count, as a share of the level. */
+const coarseShare = 0.01;
+
+function coarsened(edge: Waves['edge'], levelTime: Seconds): Waves['edge'] {
+  const least = coarseShare * levelTime;
+  return { ...edge, time: seconds(Math.max(edge.time, least)), slowest: seconds(Math.max(edge.slowest, least)) };
 }

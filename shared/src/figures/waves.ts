@@ -30,6 +30,11 @@ export interface WaveQuestion {
   readonly faults?: readonly Fault[];
   /** Points in each bit of the pattern, 4 to 256; 32 when left out. */
   readonly samples?: number;
+  /**
+   * Computes no edge faster than a hundredth of the level: for margins, which differ by less than 2 % of the swing (95 %
+   * of them by less than 0.2 %) and cost less. What an edge rings like does not show then.
+   */
+  readonly coarse?: boolean;
   /** Only the waveforms and figures as stated, not the best and worst over tolerances: four times as fast. */
   readonly nominalOnly?: boolean;
 }

@@ -5,6 +5,7 @@ import { dueTermination } from '../../limits/due-terminator.js';
 import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
+import { signalEffect } from '../signal-effect.js';
 import {
   canUnterminate,
   hasSwitch,
@@ -40,11 +41,12 @@ export const endUnterminated: BusRule = {
         place: landing.place,
         at: landing.name,
         severity: severityBySource(bus),
-        ...(landing.switchedOff && {
-          related: [
-            { message: `the terminator of ${landing.name} is said to be off here`, place: landing.switchedOff },
-          ],
-        }),
+        related: [
+          ...(landing.switchedOff
+            ? [{ message: `the terminator of ${landing.name} is said to be off here`, place: landing.switchedOff }]
+            : []),
+          ...signalEffect(study, { terminatorsOf: index }),
+        ],
         fixes: () => {
           const moves = bus.landings
             .filter((other) => !ends.includes(other.index) && canUnterminate(other))

@@ -9,6 +9,7 @@ import { segmentForm, segmentTerminators } from '../../limits/free-topology.js';
 import type { Bus, Landing } from '../../network.js';
 import type { BusRule, Report } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
+import { signalEffect } from '../signal-effect.js';
 import { isSwitchConflict } from './terminator-switch-conflict.js';
 import {
   canUnterminate,
@@ -40,7 +41,10 @@ export const terminatorExtra: BusRule = {
       report({
         message: `${landing.name} has ${terminations.length} terminators, ${terminations.map(terminationText).join(' and ')}; an end of bus ${bus.name} carries one, and the bus two at most: remove ${terminations.length - 1}`,
         place: written.at(-1) ?? landing.place,
-        related: written.slice(0, -1).map((place) => ({ message: `${landing.name} is terminated here too`, place })),
+        related: [
+          ...written.slice(0, -1).map((place) => ({ message: `${landing.name} is terminated here too`, place })),
+          ...signalEffect(study, { terminatorsOf: index }),
+        ],
         at: landing.name,
         severity: severityBySource(bus),
         fixes: () => {

@@ -2,6 +2,7 @@
 import { occasion } from '../../figures/occasions.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
+import { signalEffect } from '../signal-effect.js';
 import {
   canUnterminate,
   isBare,
@@ -32,6 +33,7 @@ export const terminatorMidline: BusRule = {
         message: `${landing.name} lies ${where} of bus ${bus.name} and is terminated by ${landing.terminations.map(terminationText).join(' and ')}; only the two ends, ${first.name} and ${last.name}, carry a terminator: remove this one`,
         place: termination.place ?? landing.place,
         at: landing.name,
+        related: signalEffect(study, { terminatorsOf: landing.index }),
         severity: severityBySource(bus),
         fixes: () => {
           if (!canUnterminate(landing)) return [];

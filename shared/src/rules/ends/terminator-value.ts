@@ -14,6 +14,7 @@ import type { Bus, Landing } from '../../network.js';
 import { formatNumber, formatOhms, type Ohms } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
+import { signalEffect } from '../signal-effect.js';
 import { partsText, resistorFix, terminatedKinds, terminationText } from './terminators.js';
 
 /** Why just this resistance is due, as a clause. */
@@ -59,6 +60,7 @@ export const terminatorValue: BusRule = {
           message: `${landing.name} is terminated by ${terminationText(termination)}, but ${becauseOf(bus, landing, due)}; ${formatOhms(band.low)} to ${formatOhms(band.high)} are workable, and this one sends ${reflected} % of the wave back: use ${formatOhms(due)}`,
           place: termination.place ?? landing.place,
           at: landing.name,
+          related: signalEffect(study, { terminatorsOf: index }),
           fixes: () =>
             termination.means === 'fixed' || !isWorkable(bus, due, band) ? [] : [resistorFix(bus, landing)],
         });

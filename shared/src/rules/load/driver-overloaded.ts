@@ -8,6 +8,7 @@ import { usualTerminator } from '../../limits/terminator.js';
 import type { Bus, Landing } from '../../network.js';
 import { formatOhms } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
+import { signalEffect } from '../signal-effect.js';
 import { changeableBias, changedBias, idles, overload } from './bias-choice.js';
 import { loadExample } from './example.js';
 
@@ -32,6 +33,7 @@ export const driverOverloaded: BusRule = {
       message: `the driver of ${head.name} works into ${formatOhms(load)} on bus ${bus.name}; ${leastDriverLoad.value} ohm is ${leastDriverLoad.meaning}; use larger bias resistors, terminators of the cable's impedance or fewer loads`,
       place: bus.place,
       at: head.name,
+      related: signalEffect(study, 'load'),
       fixes: () => [...biasFixes(study), ...terminatorFixes(study)],
     });
   },

@@ -5,6 +5,8 @@ interface Variation {
   /** Unit load of every board; undefined leaves it unsaid, on the head too. */
   readonly load?: string | undefined;
   readonly rate?: string;
+  /** Of every board's port. */
+  readonly capacitance?: string;
   /** Lengths of the runs, one board each; the last one is terminated. */
   readonly runs?: readonly string[];
   readonly needsBias?: boolean;
@@ -16,6 +18,7 @@ interface Variation {
 
 export function loadExample(variation: Variation = {}): string {
   const { rate = '19200', runs = ['40 ft', '40 ft'], needsBias = false, repeater = false, more = [] } = variation;
+  const capacitance = variation.capacitance === undefined ? [] : [`capacitance ${variation.capacitance}`];
   const load = 'load' in variation ? variation.load : '1/8';
   const port = (name: string, ...lines: readonly string[]) =>
     rs485Port(name, [...(load === undefined ? [] : [`load ${load}`]), 'terminator switch 120 ohm', ...lines]);
@@ -27,9 +30,9 @@ export function loadExample(variation: Variation = {}): string {
     ...more,
   ]);
   return textOf(
-    shieldedPair('Pair22'),
+    shieldedPair('Pair22', ['velocity 66 %']),
     block('device Panel', ['role head', ...port('field')]),
-    block('device Board', port('field', 'address dial 1..247', ...(needsBias ? ['bias needed'] : []))),
+    block('device Board', port('field', 'address dial 1..247', ...capacitance, ...(needsBias ? ['bias needed'] : []))),
     repeater ? block('device Repeater', ['role repeater', ...port('left'), ...port('right')]) : [],
     block('store northgate', ['node head : Panel', ...bus]),
   );

@@ -8,6 +8,7 @@ import { cableTooWarm } from './cable-too-warm.js';
 import { devicesTooFarApart } from './devices-too-far-apart.js';
 import { driverOverloaded } from './driver-overloaded.js';
 import { loadOverBudget } from './load-over-budget.js';
+import { marginLow } from './margin-low.js';
 import { nodesOverBudget } from './nodes-over-budget.js';
 import { propagationOverBudget } from './propagation-over-budget.js';
 import { rateTooFastForLength } from './rate-too-fast-for-length.js';
@@ -32,6 +33,7 @@ export const loadRules: readonly Rule[] = [
   repeaterNeeded,
   driverOverloaded,
   nodesOverBudget,
+  marginLow,
   biasMissing,
   biasWeak,
   biasDoubled,

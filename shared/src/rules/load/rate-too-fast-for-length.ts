@@ -6,6 +6,7 @@ import { slowerRates } from '../../limits/rates.js';
 import { propagation, samplePointOf } from '../../physics/can.js';
 import { type BitsPerSecond, formatRate, metres } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
+import { signalEffect } from '../signal-effect.js';
 import { loadExample } from './example.js';
 
 /** Length times rate, above the rate where copper resistance is what limits. */
@@ -27,6 +28,7 @@ export const rateTooFastForLength: BusRule = {
     report({
       message: `bus ${name} runs ${study.lengthText(study.length)} at ${formatRate(rate.value)}; guidance gives ${study.lengthText(metres(limit.value))} at this rate; slow it down or shorten it`,
       place: rate.place,
+      related: signalEffect(study, 'rate'),
       fixes: () =>
         slowerFixes(
           study,

@@ -3,18 +3,16 @@
 import { occasion } from '../../figures/occasions.js';
 import type { BusStudy, Tap } from '../../figures/study.js';
 import { across } from '../../figures/walk.js';
-import type { Fix, Severity } from '../../finding.js';
-import { segmentForm, segmentStub } from '../../limits/free-topology.js';
+import type { Fix } from '../../finding.js';
 import { lengthLimit, limitedLength } from '../../limits/length.js';
-import { severityOf } from '../../limits/limit.js';
-import { modbusTapLimit } from '../../limits/tap.js';
-import { formatRate, formatSeconds, metres, seconds } from '../../quantity.js';
 import { terminatorEdits } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
+import { signalEffect } from '../signal-effect.js';
 import { exampleOf } from './example.js';
 import { trunkKinds } from './names.js';
 import { canRewire, chainThroughTap, courseOf } from './straighten.js';
-import { edgeTapLimit, exceeds, tapsByLanding } from './tap-limits.js';
+import { tapsByLanding } from './tap-limits.js';
+import { tapVerdict } from './tap-verdict.js';
 
 export const tapTooLong: BusRule = {
   id: 'tap-too-long',
@@ -27,7 +25,7 @@ export const tapTooLong: BusRule = {
     if (bus.damaged) return;
     for (const taps of tapsByLanding(study).values()) {
       for (const tap of taps) {
-        const verdict = judge(study, tap, taps.length);
+        const verdict = tapVerdict(study, tap, taps.length);
         if (!verdict) continue;
         const run = bus.runs[tap.run]!;
         const { name } = bus.landings[across(run, tap.at)]!;
@@ -37,6 +35,7 @@ export const tapTooLong: BusRule = {
           place: run.lengthPlace,
           at: name,
           severity: verdict.severity,
+          related: signalEffect(study, 'taps'),
           fixes: () => throughFixes(study, tap),
         });
       }
@@ -44,7 +43,7 @@ export const tapTooLong: BusRule = {
   },
   explanation: {
     what: 'A tap reaches farther from the trunk than its kind of bus allows. On MS/TP every tap is too long.',
-    why: 'The open end of a tap sends the wave back into the trunk. As long as it is back within a fraction of the edge of a bit, it only rounds the edge; later it lies over the bit. The edge of the drivers decides, not the rate.',
+    why: 'The open end of a tap sends the wave back into the trunk. As long as it is back within a fraction of the edge of a bit, it only rounds the edge; later it lies over the bit. The edge of the drivers decides, not the rate; whether the echo is gone when receivers sample, a simulation of the bus tells beside the finding.',
     field:
       'The device on the tap and its neighbours see errors that come and go with temperature and with each device that is replaced by one with a faster driver.',
     mend: 'Run the trunk through the device: cable in, cable out. Otherwise move the tap nearer.',
@@ -62,7 +61,7 @@ export const tapTooLong: BusRule = {
     ]),
     sources: [
       'MODBUS over Serial Line, Specification and Implementation Guide V1.02, 3.4.3: at most 20 m, and 40 m / n for each of n derivations of one tap',
-      'rs485 and peer-485: data sheets of RS-485 transceivers, stub at most 0.1 x rise time x velocity, one way; advice, hence a warning',
+      'rs485 and peer-485: data sheets of RS-485 transceivers, stub at most 0.1 x rise time x velocity, one way; advice, hence a warning, and a note where the simulated bus is healthy',
       'CAN: CiA bit timing table (stubs of 1.5 m at 1 Mbit/s to 275 m at 10 kbit/s); advice, hence a warning',
       'Free topology: transceiver data book, doubly terminated bus topology: stubs up to 3 m; other shapes have no limit for a stub',
       'MS/TP without taps: from memory of ANSI/ASHRAE 135 clause 9, hence a warning',
@@ -70,52 +69,6 @@ export const tapTooLong: BusRule = {
     since: '0.1.0',
   },
 };
-
-/** The limit that a tap breaks, as a clause, or undefined when it keeps it or none is known. */
-function judge(
-  study: BusStudy,
-  tap: Tap,
-  count: number,
-): { readonly limit: string; readonly severity: Severity; readonly shorten: boolean } | undefined {
-  const { kind } = study.bus;
-  const over = (limit: number) => `(${study.lengthText(metres(tap.reach - limit))} over)`;
-  if (kind === 'bacnet-mstp') return { limit: 'an MS/TP bus has no taps', severity: 'warning', shorten: false };
-  if (kind === 'modbus-rtu') {
-    const limit = modbusTapLimit(count);
-    if (!exceeds(tap.reach, limit.value)) return undefined;
-    return {
-      limit: `${study.lengthText(metres(limit.value))} is ${limit.meaning} ${over(limit.value)}`,
-      severity: severityOf(limit),
-      shorten: true,
-    };
-  }
-  if (kind === 'can') {
-    const { rate } = study.bus;
-    const limit = rate && study.canGuide.stub(rate.value);
-    if (!rate || limit === undefined || !exceeds(tap.reach, limit)) return undefined;
-    return {
-      limit: `${study.lengthText(limit)} is the most for a stub at ${formatRate(rate.value)} ${over(limit)}`,
-      severity: 'warning',
-      shorten: true,
-    };
-  }
-  if (kind === 'free-topology') {
-    const { value, meaning } = segmentStub;
-    if (segmentForm(study) !== 'bus' || !exceeds(tap.reach, value)) return undefined;
-    return {
-      limit: `${study.lengthText(metres(value))} is ${meaning} ${over(value)}`,
-      severity: 'error',
-      shorten: true,
-    };
-  }
-  const advice = edgeTapLimit(study, tap);
-  if (!advice || !exceeds(tap.reach, advice.limit)) return undefined;
-  return {
-    limit: `${study.lengthText(advice.limit)} is advised for drivers with an edge of ${formatSeconds(seconds(advice.edge))} ${over(advice.limit)}`,
-    severity: 'warning',
-    shorten: true,
-  };
-}
 
 /** The trunk run through the tapped device; the way back from it is new cable that nobody has measured. */
 function throughFixes(study: BusStudy, tap: Tap): Fix[] {

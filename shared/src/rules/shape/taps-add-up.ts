@@ -2,11 +2,13 @@
 
 import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
-import { modbusTapLimit, modbusTapShare } from '../../limits/tap.js';
+import { modbusTapShare } from '../../limits/tap.js';
+import type { Landing } from '../../network.js';
 import { formatRate, metres } from '../../quantity.js';
-import type { BusRule, Report } from '../rule.js';
+import type { BusRule } from '../rule.js';
+import { signalEffect } from '../signal-effect.js';
 import { exampleOf } from './example.js';
-import { exceeds, tapsByLanding } from './tap-limits.js';
+import { type TapSum, tapSums } from './tap-verdict.js';
 
 export const tapsAddUp: BusRule = {
   id: 'taps-add-up',
@@ -17,27 +19,19 @@ export const tapsAddUp: BusRule = {
   check(study, report) {
     const { bus } = study;
     if (bus.damaged) return;
-    if (bus.kind === 'can') {
-      checkStubs(study, report);
-      return;
-    }
-    for (const [index, taps] of tapsByLanding(study)) {
-      const limit = modbusTapLimit(taps.length).value;
-      if (taps.some(({ reach }) => exceeds(reach, limit))) continue;
-      const total = taps.reduce((sum, tap) => sum + tap.total, 0);
-      if (!exceeds(total, modbusTapShare.value)) continue;
-      const landing = bus.landings[index]!;
-      const [cable, most, over] = [total, modbusTapShare.value, total - modbusTapShare.value].map((length) =>
-        study.lengthText(metres(length)),
-      );
+    for (const sum of tapSums(study)) {
+      const landing = sum.at === undefined ? undefined : bus.landings[sum.at]!;
       report({
-        message: `${cable} of tap cable hang on ${landing.name}; ${most} is ${modbusTapShare.meaning} (${over} over): run the trunk through some of their devices`,
-        place: landing.place,
-        related: taps.map((tap) => ({
-          message: `${study.lengthText(tap.total)} of cable hang on this tap`,
-          place: bus.runs[tap.run]!.place,
-        })),
-        at: landing.name,
+        message: landing ? landingText(study, landing, sum) : busText(study, sum),
+        place: landing?.place ?? bus.place,
+        related: [
+          ...sum.taps.map((tap) => ({
+            message: `${study.lengthText(tap.total)} of cable hang on this tap`,
+            place: bus.runs[tap.run]!.place,
+          })),
+          ...signalEffect(study, 'taps'),
+        ],
+        ...(landing && { at: landing.name }),
       });
     }
   },
@@ -73,23 +67,16 @@ export const tapsAddUp: BusRule = {
   },
 };
 
-/** All stubs of a CAN bus. */
-function checkStubs(study: BusStudy, report: (finding: Report) => void): void {
-  const { bus, canGuide } = study;
-  const rate = bus.rate?.value;
-  const limit = rate === undefined ? undefined : canGuide.stubSum(rate);
-  if (rate === undefined || limit === undefined) return;
-  const stubs = [...tapsByLanding(study).values()].flat();
-  const longest = canGuide.stub(rate) ?? Number.POSITIVE_INFINITY;
-  const total = stubs.reduce((sum, tap) => sum + tap.total, 0);
-  if (!exceeds(total, limit) || stubs.some(({ reach }) => exceeds(reach, longest))) return;
-  const [cable, most, over] = [total, limit, total - limit].map((length) => study.lengthText(metres(length)));
-  report({
-    message: `the ${stubs.length} stubs of bus ${bus.name} have ${cable} of cable together; ${most} is the most at ${formatRate(rate)} (${over} over): run the line through some of their devices`,
-    place: bus.place,
-    related: stubs.map((tap) => ({
-      message: `${study.lengthText(tap.total)} of cable hang on this tap`,
-      place: bus.runs[tap.run]!.place,
-    })),
-  });
+function landingText(study: BusStudy, { name }: Landing, sum: TapSum): string {
+  const [cable, most, over] = lengths(study, sum);
+  return `${cable} of tap cable hang on ${name}; ${most} is ${modbusTapShare.meaning} (${over} over): run the trunk through some of their devices`;
 }
+
+function busText(study: BusStudy, sum: TapSum): string {
+  const [cable, most, over] = lengths(study, sum);
+  const rate = formatRate(study.bus.rate!.value);
+  return `the ${sum.taps.length} stubs of bus ${study.bus.name} have ${cable} of cable together; ${most} is the most at ${rate} (${over} over): run the line through some of their devices`;
+}
+
+const lengths = ({ lengthText }: BusStudy, { total, limit }: TapSum): readonly string[] =>
+  [total, limit, metres(total - limit)].map(lengthText);

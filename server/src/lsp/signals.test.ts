@@ -1,0 +1,160 @@
+import {
+  type Bus,
+  type BusStudy,
+  isUnknown,
+  type Known,
+  metres,
+  type Signal,
+  signalOf,
+  signalPending,
+} from '@fieldpair/shared';
+import { expect, it, onTestFinished, vi } from 'vitest';
+import { createStudy } from '../../../shared/src/figures/study.js';
+import { type BuiltBus, busOf } from '../../../shared/src/testing/network.js';
+import { Signals } from './signals.js';
+
+function built(words: { rate?: number; length?: number; name?: string; more?: boolean } = {}): BuiltBus {
+  const { rate = 1e6, length = 50, name = 'cases', more = false } = words;
+  const bus = busOf('rs485', { rate, name });
+  bus.from('a', { terminate: 120 });
+  if (more) bus.to('between', 5);
+  return bus.to('b', length).built();
+}
+
+/** The thread, answering when it is told to. */
+class Runner {
+  readonly asked: Bus[] = [];
+  stopped = 0;
+  #end: ((answer: Known<Signal> | undefined) => void) | undefined;
+
+  askSignal(_task: string, bus: Bus): Promise<Known<Signal> | undefined> {
+    this.asked.push(bus);
+    return new Promise((end) => {
+      this.#end = end;
+    });
+  }
+  stop(): void {
+    this.stopped++;
+    this.#end?.(undefined);
+  }
+  async answer(): Promise<void> {
+    const { store } = built();
+    this.#end?.(signalOf(createStudy(store, this.asked.at(-1)!)));
+    await vi.advanceTimersByTimeAsync(0);
+  }
+}
+
+function started(open: readonly string[] = []) {
+  vi.useFakeTimers();
+  onTestFinished(() => {
+    vi.useRealTimers();
+  });
+  const runner = new Runner();
+  const changed: string[] = [];
+  const errors: unknown[] = [];
+  const signals = new Signals({
+    runner,
+    isOpen: (file) => open.includes(file),
+    changed: (file) => changed.push(file),
+    failed: (error) => errors.push(error),
+  });
+  return { signals, runner, changed, errors };
+}
+
+const sameAs = (study: BusStudy) => signalOf(study);
+
+it('a signal is simulated once nobody has typed for 300 ms, and then told', async () => {
+  const { signals, runner, changed } = started();
+  const { study } = built();
+  expect(signals.of(study)).toBe(signalPending);
+  await vi.advanceTimersByTimeAsync(250);
+  signals.rest();
+  await vi.advanceTimersByTimeAsync(250);
+  expect(runner.asked).toEqual([]);
+  await vi.advanceTimersByTimeAsync(60);
+  expect(runner.asked).toHaveLength(1);
+  await runner.answer();
+  expect(changed).toEqual(['test.pair']);
+  expect(signals.of(study)).toEqual(sameAs(study));
+  expect(signals.isBusy).toBe(false);
+});
+
+it('the same wiring elsewhere in the text is not simulated again', async () => {
+  const { signals, runner } = started();
+  signals.of(built().study);
+  await vi.advanceTimersByTimeAsync(300);
+  await runner.answer();
+  expect(isUnknown(signals.of(built({ name: 'others' }).study))).toBe(false);
+  await vi.advanceTimersByTimeAsync(1000);
+  expect(runner.asked).toHaveLength(1);
+});
+
+it('the last answer stands while the next one is simulated, with the landings as they are counted now', async () => {
+  const { signals, runner } = started();
+  const first = built();
+  signals.of(first.study);
+  await vi.advanceTimersByTimeAsync(300);
+  await runner.answer();
+  const before = signals.of(first.study) as Signal;
+  const second = built({ more: true });
+  const standing = signals.of(second.study) as Signal;
+  expect(standing.asWritten.margin).toBe(before.asWritten.margin);
+  expect(second.bus.landings[standing.asWritten.landing]!.name).toBe(
+    first.bus.landings[before.asWritten.landing]!.name,
+  );
+  await vi.advanceTimersByTimeAsync(300);
+  await runner.answer();
+  expect(signals.of(second.study)).toEqual(sameAs(second.study));
+});
+
+it('an edit stops what runs for the bus as it was, and waits again', async () => {
+  const { signals, runner, changed } = started();
+  signals.of(built().study);
+  await vi.advanceTimersByTimeAsync(300);
+  const { study } = built({ length: 60 });
+  signals.of(study);
+  expect(runner.stopped).toBe(1);
+  await vi.advanceTimersByTimeAsync(290);
+  expect(runner.asked).toHaveLength(1);
+  await vi.advanceTimersByTimeAsync(20);
+  expect(runner.asked[1]?.runs[0]?.length).toBe(metres(60));
+  await runner.answer();
+  expect(changed).toEqual(['test.pair']);
+});
+
+it('a check of everything waits for all, and not for a pause', async () => {
+  const { signals, runner } = started();
+  signals.of(built().study);
+  signals.of(built({ name: 'others', length: 70 }).study);
+  let isSettled = false;
+  const settled = signals.settled().then(() => {
+    isSettled = true;
+  });
+  await vi.advanceTimersByTimeAsync(1);
+  await runner.answer();
+  expect(isSettled).toBe(false);
+  await vi.advanceTimersByTimeAsync(1);
+  await runner.answer();
+  await vi.advanceTimersByTimeAsync(1);
+  await settled;
+  expect(runner.asked).toHaveLength(2);
+});
+
+it('a simulation that fails is told once, and the bus goes without', async () => {
+  const { signals, runner, errors } = started();
+  runner.askSignal = () => Promise.reject(new Error('no such luck'));
+  const { study } = built();
+  signals.of(study);
+  await vi.advanceTimersByTimeAsync(400);
+  expect(errors).toHaveLength(1);
+  expect(signals.of(study)).toEqual({ unknown: 'the signal: its simulation failed' });
+  await vi.advanceTimersByTimeAsync(400);
+  expect(errors).toHaveLength(1);
+});
+
+it('kinds that have no waves are not asked about', async () => {
+  const { signals, runner } = started();
+  expect(signals.of(busOf('free-topology').from('a').to('b', 5).built().study)).toHaveProperty('unknown');
+  await vi.advanceTimersByTimeAsync(1000);
+  expect(runner.asked).toEqual([]);
+});

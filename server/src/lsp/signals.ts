@@ -1,0 +1,153 @@
+/**
+ * Has the signals of buses simulated meanwhile, for rules that ask for them while they check: each once its text has
+ * rested, in a thread of its own, one bus after the other. Until an answer is there the last one stands.
+ */
+import { type Bus, type BusStudy, bareBus, hasWaves, type Known, type Signal, signalPending } from '@fieldpair/shared';
+import type { WaveRunner } from '../waves/wave-runner.js';
+import { type ToldSignal, told } from './told-signal.js';
+
+/** How long nobody may have typed before a simulation starts, in milliseconds. */
+const usualPause = 300;
+/** Answers that are kept; each is a few hundred bytes. */
+const mostKept = 2000;
+const task = 'rules';
+
+/** A bus that waits for its simulation. */
+interface Wanted {
+  readonly bus: Bus;
+  readonly key: string;
+  readonly file: string;
+}
+
+export interface SignalsHost {
+  readonly runner: Pick<WaveRunner, 'askSignal' | 'stop'>;
+  readonly isOpen: (file: string) => boolean;
+  /** A bus of this file has another signal than before. */
+  readonly changed: (file: string) => void;
+  readonly failed: (error: unknown) => void;
+  readonly pause?: number;
+}
+
+export class Signals {
+  readonly #host: SignalsHost;
+  /** By what the signal depends on; the ones that were used last stand at the end. */
+  readonly #answers = new Map<string, Known<Signal>>();
+  /** What rules were told last, by store and bus. */
+  readonly #told = new Map<string, ToldSignal>();
+  readonly #wanted = new Map<string, Wanted>();
+  /** The bus that is being simulated. */
+  #running: string | undefined;
+  /** No simulation starts before this moment, in milliseconds of the process's own clock. */
+  #restsUntil = 0;
+  #timer: NodeJS.Timeout | undefined;
+  #waiting: (() => void)[] = [];
+
+  constructor(host: SignalsHost) {
+    this.#host = host;
+  }
+
+  /** What is known of a bus's signal at once; what is not known is simulated soon. */
+  readonly of = ({ store, bus }: BusStudy): Known<Signal> => {
+    if (!hasWaves(bus)) return { unknown: `the signal of a ${bus.kind} bus` };
+    const name = `${bus.blockPlace.file}\n${store.name}\n${bus.name}`;
+    const bare = bareBus(bus);
+    const key = JSON.stringify(bare);
+    const answer = this.#answers.get(key);
+    if (answer) {
+      this.#answers.delete(key);
+      this.#answers.set(key, answer);
+      this.#forget(name);
+      this.#told.set(name, { signal: answer, names: bus.landings.map((landing) => landing.name) });
+      return answer;
+    }
+    if (this.#wanted.get(name)?.key !== key) {
+      this.#forget(name);
+      this.#wanted.set(name, { bus: bare, key, file: bus.blockPlace.file });
+      this.rest();
+    }
+    return told(this.#told.get(name), bus) ?? signalPending;
+  };
+
+  /** Whether any bus waits for its simulation. */
+  get isBusy(): boolean {
+    return 0 < this.#wanted.size;
+  }
+
+  /** Resolves when no bus waits any more; those that wait do not wait for typing to pause. */
+  settled(): Promise<void> {
+    if (!this.isBusy) return Promise.resolve();
+    return new Promise((resolve) => {
+      this.#waiting.push(resolve);
+      this.#schedule();
+    });
+  }
+
+  /** Puts the next simulation off: somebody is typing, or buses are still being checked. */
+  rest(): void {
+    this.#restsUntil = performance.now() + (this.#host.pause ?? usualPause);
+    if (this.isBusy) this.#schedule();
+  }
+
+  /** A bus is not wanted any more as it was: what runs for it is stopped. */
+  #forget(name: string): void {
+    if (!this.#wanted.delete(name)) return;
+    if (this.#running === name) this.#host.runner.stop(task);
+    this.#schedule();
+  }
+
+  #schedule(): void {
+    const patience = this.#waiting.length ? 0 : Math.max(0, this.#restsUntil - performance.now());
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => void this.#next(), patience);
+  }
+
+  async #next(): Promise<void> {
+    if (this.#running !== undefined) return;
+    const [name, wanted] = this.#nearest() ?? [];
+    if (name === undefined || !wanted) {
+      const waiting = this.#waiting;
+      this.#waiting = [];
+      for (const done of waiting) done();
+      return;
+    }
+    this.#running = name;
+    const answer = await this.#simulated(wanted.bus);
+    this.#running = undefined;
+    if (answer) {
+      this.#keep(wanted.key, answer);
+      if (this.#wanted.get(name) === wanted) {
+        this.#wanted.delete(name);
+        this.#host.changed(wanted.file);
+      }
+    }
+    this.#schedule();
+  }
+
+  /** Buses of open files first. */
+  #nearest(): readonly [string, Wanted] | undefined {
+    let first: readonly [string, Wanted] | undefined;
+    for (const entry of this.#wanted) {
+      if (this.#host.isOpen(entry[1].file)) return entry;
+      first ??= entry;
+    }
+    return first;
+  }
+
+  /** Undefined when it was stopped. What fails is told once, and the bus goes without. */
+  async #simulated(bus: Bus): Promise<Known<Signal> | undefined> {
+    try {
+      return await this.#host.runner.askSignal(task, bus);
+    } catch (error) {
+      this.#host.failed(error);
+      return { unknown: 'the signal: its simulation failed' };
+    }
+  }
+
+  #keep(key: string, answer: Known<Signal>): void {
+    this.#answers.set(key, answer);
+    for (const oldest of this.#answers.keys()) {
+      if (this.#answers.size <= mostKept) break;
+      this.#answers.delete(oldest);
+    }
+  }
+}
