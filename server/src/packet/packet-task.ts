@@ -16,7 +16,11 @@ export interface PacketTask {
   readonly folder: string;
 }
 
-export type PacketSettings = Omit<PacketOptions, 'findings'> & { readonly formats: readonly PacketFormat[] };
+export type PacketSettings = Omit<PacketOptions, 'findings'> & {
+  readonly formats: readonly PacketFormat[];
+  /** A file with the letters that the typeface of PDFs lacks. */
+  readonly font?: string;
+};
 
 export type PacketResult =
   | {
@@ -25,13 +29,15 @@ export type PacketResult =
       readonly errors: number;
       /** What stays of an earlier run because somebody has changed it. */
       readonly kept: readonly string[];
+      /** Characters that the PDF cannot show. */
+      readonly lacking: string;
     }
   /** Why there is none, as a clause. */
   | { readonly problem: string };
 
 export async function packetOfTask(
   { files, store: name, folder }: PacketTask,
-  { formats, ...options }: PacketSettings,
+  { formats, font, ...options }: PacketSettings,
 ): Promise<PacketResult> {
   const project = new Project(new NodeFiles());
   for (const file of files) project.add(file);
@@ -43,7 +49,7 @@ export async function packetOfTask(
   const revision = options.revision ?? gitRevision(files);
   const studies = store.buses.map((bus) => createStudy(store, bus));
   const packet = makePacket(store, studies, { ...options, findings, ...(revision !== undefined && { revision }) });
-  const made = await packetFiles(packet, formats);
+  const made = await packetFiles(packet, formats, font);
   let kept: readonly string[];
   try {
     kept = writeFiles(folder, made, formats);
@@ -51,7 +57,13 @@ export async function packetOfTask(
     return { problem: fileProblem(error) };
   }
   const errors = findings.filter(({ severity, waived }) => severity === 'error' && !waived).length;
-  return { sheets: packet.sheets.length, files: made.length, errors, kept };
+  return {
+    sheets: packet.sheets.length,
+    files: made.length,
+    errors,
+    kept,
+    lacking: made.map(({ lacking = '' }) => lacking).join(''),
+  };
 }
 
 /** The files in which each store is written, as far as the project knows them, stores in the order of the files. */

@@ -4,14 +4,24 @@
  */
 import type { Packet, Sheet } from '@fieldpair/shared/documents';
 import { sheetName } from './layout.js';
-import { type ContentsLine, setBlock } from './pdf/blocks.js';
+import { type ContentsLine, setBlock, setParagraph } from './pdf/blocks.js';
 import { BatchedDocument } from './pdf/document.js';
-import { lackingOf } from './pdf/lacking.js';
+import type { Face } from './pdf/face.js';
+import { boxNotice, lackingNotice, lackingOf } from './pdf/lacking.js';
 import { Pages } from './pdf/page.js';
 import { Pen } from './pdf/pen.js';
-import { fonts, settable, substitute } from './pdf/typeface.js';
+import { Typeface } from './pdf/typeface.js';
 
-export async function packetPdf(packet: Packet): Promise<Uint8Array> {
+export { readFace } from './pdf/read-face.js';
+
+export interface PacketPdf {
+  readonly bytes: Uint8Array;
+  /** Characters of the packet that it shows as boxes. */
+  readonly lacking: string;
+}
+
+/** @param other has what the usual typeface lacks */
+export async function packetPdf(packet: Packet, other?: Face): Promise<PacketPdf> {
   const document = new BatchedDocument({
     autoFirstPage: false,
     bufferPages: true,
@@ -29,8 +39,10 @@ export async function packetPdf(packet: Packet): Promise<Uint8Array> {
     },
   });
   const bytes = collected(document);
-  for (const [weight, font] of Object.entries(fonts)) document.registerFont(weight, font as never);
-  const pages = new Pages(new Pen(document), packet);
+  const typeface = new Typeface(other);
+  const pages = new Pages(new Pen(document, typeface), packet);
+  const lacking = lackingOf(packet, typeface);
+  const withBoxes = new Set([...lacking.values()].flat());
   const contents: ContentsLine[] = [];
   const outline = outlineBy(document);
   for (const [index, sheet] of packet.sheets.entries()) {
@@ -38,13 +50,15 @@ export async function packetPdf(packet: Packet): Promise<Uint8Array> {
     const set = () =>
       pages.pen.tags.element('Sect', () => {
         setTitle(pages, sheet, level);
+        const notice = index === 0 ? lackingNotice(lacking) : withBoxes.has(sheet) ? [boxNotice] : [];
+        for (const text of notice) setParagraph(pages, text, index === 0 ? { weight: 'bold' } : {});
+        if (0 < notice.length) pages.y += 6;
         for (const block of sheet.blocks) setBlock(pages, block, level + 1, packet, contents);
       });
     if (!pages.join(sheet, set)) pages.start(sheet);
     document.addNamedDestination(sheet.id, 'XYZ', null, pages.y, null);
     outline(sheet);
     set();
-    if (index === 0) noteSubstitutes(pages, packet);
   }
   for (const { sheet, page, right, y, element } of contents) {
     document.switchToPage(page);
@@ -54,7 +68,7 @@ export async function packetPdf(packet: Packet): Promise<Uint8Array> {
   pages.furnish();
   pages.pen.tags.end();
   document.end();
-  return bytes;
+  return { bytes: await bytes, lacking: [...lacking.keys()].join('') };
 }
 
 function setTitle(pages: Pages, { title, bus }: Sheet, level: number): void {
@@ -74,24 +88,14 @@ function outlineBy(document: BatchedDocument): (sheet: Sheet) => void {
   let parent: PDFKit.PDFOutline | undefined;
   return (sheet) => {
     if (sheet.bus === undefined) {
-      document.outline.addItem(settable(sheetName(sheet)));
+      document.outline.addItem(sheetName(sheet));
       return;
     }
     const known = sheet.bus === bus ? parent : undefined;
-    const item = known ?? document.outline.addItem(settable(sheet.bus), { expanded: true });
-    item.addItem(settable(sheet.title));
+    const item = known ?? document.outline.addItem(sheet.bus, { expanded: true });
+    item.addItem(sheet.title);
     [bus, parent] = [sheet.bus, item];
   };
-}
-
-function noteSubstitutes(pages: Pages, packet: Packet): void {
-  if (lackingOf(packet).size === 0) return;
-  pages.need(30);
-  const note = `${substitute} stands for a character that this document\u2019s typeface does not have; the HTML file of the packet shows it.`;
-  for (const line of pages.pen.lines(note, pages.width)) {
-    pages.pen.text(line, pages.left, pages.y);
-    pages.y += 12.5;
-  }
 }
 
 function collected(document: BatchedDocument): Promise<Uint8Array> {

@@ -12,30 +12,46 @@ export type PacketFormat = (typeof packetFormats)[number];
 export interface PacketFile {
   readonly path: string;
   readonly content: string | Uint8Array;
+  /** Characters of the packet that it cannot show. */
+  readonly lacking?: string;
 }
 
-/** What a packet is in some formats. Each format is loaded only when it is wanted. */
-export async function packetFiles(packet: Packet, formats: readonly PacketFormat[]): Promise<PacketFile[]> {
+/**
+ * What a packet is in some formats. Each format is loaded only when it is wanted.
+ *
+ * @param font a file with the letters that the typeface of PDFs lacks; one that cannot be read is as good as none
+ */
+export async function packetFiles(
+  packet: Packet,
+  formats: readonly PacketFormat[],
+  font?: string,
+): Promise<PacketFile[]> {
   const name = `${safeName(packet.store, 'store')}-packet`;
   const files: PacketFile[] = [];
   for (const format of packetFormats)
-    if (formats.includes(format)) files.push(...(await writers[format](packet, name)));
+    if (formats.includes(format)) files.push(...(await writers[format](packet, name, font)));
   return files;
 }
 
-const writers: Readonly<Record<PacketFormat, (packet: Packet, name: string) => Promise<PacketFile[]>>> = {
-  html: async (packet, name) => [{ path: `${name}.html`, content: (await import('./html.js')).packetHtml(packet) }],
-  pdf: async (packet, name) => [{ path: `${name}.pdf`, content: await (await import('./pdf.js')).packetPdf(packet) }],
-  csv: async (packet) =>
-    (await import('./csv.js')).packetCsv(packet).map(({ name, text }) => ({ path: `tables/${name}`, content: text })),
-  xlsx: async (packet, name) => [
-    { path: `${name}.xlsx`, content: await (await import('./xlsx.js')).packetXlsx(packet) },
-  ],
-  svg: async (packet) =>
-    (await import('./svg-files.js'))
-      .packetSvgs(packet)
-      .map(({ name, text }) => ({ path: `diagrams/${name}`, content: text })),
-};
+const writers: Readonly<Record<PacketFormat, (packet: Packet, name: string, font?: string) => Promise<PacketFile[]>>> =
+  {
+    html: async (packet, name) => [{ path: `${name}.html`, content: (await import('./html.js')).packetHtml(packet) }],
+    pdf: async (packet, name, font) => {
+      const { packetPdf, readFace } = await import('./pdf.js');
+      const face = font === undefined ? undefined : readFace(font);
+      const { bytes, lacking } = await packetPdf(packet, face && 'problem' in face ? undefined : face);
+      return [{ path: `${name}.pdf`, content: bytes, lacking }];
+    },
+    csv: async (packet) =>
+      (await import('./csv.js')).packetCsv(packet).map(({ name, text }) => ({ path: `tables/${name}`, content: text })),
+    xlsx: async (packet, name) => [
+      { path: `${name}.xlsx`, content: await (await import('./xlsx.js')).packetXlsx(packet) },
+    ],
+    svg: async (packet) =>
+      (await import('./svg-files.js'))
+        .packetSvgs(packet)
+        .map(({ name, text }) => ({ path: `diagrams/${name}`, content: text })),
+  };
 
 /**
  * Makes the folders that are missing, replaces files of the same names and removes what an earlier run wrote in the same

@@ -95,6 +95,22 @@ describe('fieldpair packet', () => {
     for (const other of others) expect(readFileSync(join(folder, other), 'utf8')).toBe('of somebody else');
   });
 
+  it('names the characters that its PDF cannot show, and takes a font for them', async () => {
+    const box = sandbox({ 'x.pair': plainStore.replace('"Cases"', '"\u51b7\u51cd\u5eab"') });
+    const run = await box.run('packet', 'x.pair', '--out', 'o', '--format', 'pdf,csv');
+    expect(run.out).toContain(
+      '  its PDF has boxes for 3 characters that its typeface lacks, \u51b7\u51cd\u5eab; --font names a typeface',
+    );
+    expect(filesIn(join(box.folder, 'o'))).toContain('northgate/tables/commissioning-\u51b7\u51cd\u5eab.csv');
+    box.write('none.ttf', 'no font');
+    expect(await box.run('packet', 'x.pair', '--out', 'p', '--font', 'none.ttf')).toEqual({
+      status: 2,
+      out: '',
+      error: 'fieldpair: cannot use the font none.ttf: it is no TrueType or OpenType font\n',
+    });
+    expect(existsSync(join(box.folder, 'p'))).toBe(false);
+  });
+
   it('puts one store of several files into one packet', async () => {
     const box = sandbox({
       'x.pair': plainStore,

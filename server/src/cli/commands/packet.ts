@@ -16,6 +16,7 @@ import { takeJobs } from './take-jobs.js';
 
 const formats = ['html', 'pdf', 'csv', 'xlsx', 'svg'] as const;
 type Format = (typeof formats)[number];
+type PacketMade = Exclude<PacketResult, { problem: string }>;
 
 interface PacketCommandOptions {
   readonly out: string;
@@ -26,6 +27,7 @@ interface PacketCommandOptions {
   readonly revision?: string;
   readonly slack?: string;
   readonly reel?: string;
+  readonly font?: string;
   readonly jobs?: number;
 }
 
@@ -46,6 +48,7 @@ export function addPacket(program: Command, terminal: Terminal, finish: (status:
     .option('--revision <text>', 'of the plan; what git says when left out')
     .option('--slack <rule>', 'what is cut beyond the planned length: "5 % + 3 ft" is a share and a length at each end')
     .option('--reel <length>', 'how much cable is on a reel: "1000 ft"')
+    .option('--font <file>', 'a TrueType or OpenType font with the letters that the typeface of PDFs lacks')
     .option('--jobs <number>', 'how many stores at a time; as many as there are processors when left out', takeJobs)
     .action(async (paths: string[], options: PacketCommandOptions) => finish(await packet(paths, options, terminal)));
 }
@@ -57,7 +60,7 @@ async function packet(paths: readonly string[], options: PacketCommandOptions, t
     import('../../packet/packet-task.js'),
     import('../../packet/make-packets.js'),
   ]);
-  const settings = await settingsOf(options);
+  const settings = await settingsOf(options, workingFolder);
   const files = pairFiles(paths, workingFolder);
   const project = new Project(new NodeFiles());
   for (const file of files) addFile(project, file, workingFolder);
@@ -74,7 +77,7 @@ async function packet(paths: readonly string[], options: PacketCommandOptions, t
 
   const jobs = Math.min(options.jobs ?? availableParallelism(), tasks.length);
   const progress = new Progress(terminal);
-  const results = new Map<PacketTask, Exclude<PacketResult, { problem: string }>>();
+  const results = new Map<PacketTask, PacketMade>();
   try {
     await makePackets(tasks, settings, { jobs, program: terminal.program }, (task, result) => {
       if ('problem' in result) {
@@ -95,21 +98,23 @@ async function packet(paths: readonly string[], options: PacketCommandOptions, t
   return exitStatus.nothingFound;
 }
 
-function summaryText(
-  packets: readonly { folder: string; sheets: number; files: number; errors: number; kept: readonly string[] }[],
-  wanted: readonly Format[],
-): string {
-  const lines = packets.flatMap(({ folder, sheets, files, errors, kept }) => {
+function summaryText(packets: readonly ({ folder: string } & PacketMade)[], wanted: readonly Format[]): string {
+  const lines = packets.flatMap(({ folder, sheets, files, errors, kept, lacking }) => {
     const open = errors === 0 ? '' : `; its plan has ${counted(errors, 'open error')}`;
     return [
       `${plainLine(folder)}: ${counted(sheets, 'sheet')} in ${counted(files, 'file')}${open}`,
+      ...(lacking === ''
+        ? []
+        : [
+            `  its PDF has boxes for ${counted([...lacking].length, 'character')} that its typeface lacks, ${plainLine(lacking)}; --font names a typeface that has them`,
+          ]),
       ...kept.map((path) => `  kept ${plainLine(path)}, which is of an earlier packet and was changed by hand since`),
     ];
   });
   return `${[...lines, `${counted(packets.length, 'packet')} written as ${wanted.join(', ')}.`].join('\n')}\n`;
 }
 
-async function settingsOf(options: PacketCommandOptions): Promise<PacketSettings> {
+async function settingsOf(options: PacketCommandOptions, workingFolder: string): Promise<PacketSettings> {
   const { readLength, readSlack } = await import('@fieldpair/shared/documents');
   const slack = options.slack === undefined ? undefined : readSlack(options.slack);
   if (options.slack !== undefined && !slack) {
@@ -119,12 +124,18 @@ async function settingsOf(options: PacketCommandOptions): Promise<PacketSettings
   if (options.reel !== undefined && reel === undefined) {
     throw new CommandFailure(`--reel ${options.reel} is no length; write it as "1000 ft" or "305 m"`);
   }
+  const font = options.font === undefined ? undefined : resolve(workingFolder, options.font);
+  if (font !== undefined) {
+    const face = (await import('../../packet/pdf.js')).readFace(font);
+    if ('problem' in face) throw new CommandFailure(`cannot use the font ${options.font}: ${face.problem}`);
+  }
   return {
     formats: options.format,
     date: options.date ?? today(process.env.SOURCE_DATE_EPOCH),
     paper: options.paper,
     ...(options.unit && { unit: options.unit }),
     ...(options.revision !== undefined && { revision: options.revision }),
+    ...(font !== undefined && { font }),
     ...(slack && { slack }),
     ...(reel !== undefined && { reel }),
   };

@@ -73,7 +73,7 @@ interface TextLook {
   readonly indent?: number;
 }
 
-const setParagraph = (pages: Pages, text: string, look: TextLook = {}) =>
+export const setParagraph = (pages: Pages, text: string, look: TextLook = {}) =>
   pages.pen.tags.element('P', () => setText(pages, text, look));
 
 function setText(pages: Pages, text: string, { size = 10, weight = 'regular', indent = 0 }: TextLook = {}): void {

@@ -1,10 +1,6 @@
 /** The library's document, where it would do the same work over and over. */
 import PDFDocument from 'pdfkit';
-import type { Weight } from './typeface.js';
-
-/** Widths at one point, kept for the next packets, whose words are much the same. */
-const widths: Readonly<Record<Weight, Map<string, number>>> = { regular: new Map(), bold: new Map() };
-const mostWidths = 20_000;
+import type { Face } from './face.js';
 
 /**
  * The library makes a byte array of each operator and keeps it until the page is complete, which for the tens of
@@ -13,24 +9,18 @@ const mostWidths = 20_000;
 export class BatchedDocument extends PDFDocument {
   readonly #operators = new Map<PDFKit.PDFPage, string[]>();
   #isUnseen = false;
-  #weight: Weight = 'regular';
+  #face: Face | undefined;
   #size = 1;
 
-  setFace(weight: Weight, size: number): this {
-    [this.#weight, this.#size] = [weight, size];
-    return this.font(weight).fontSize(size);
+  setFace(face: Face, size: number): this {
+    [this.#face, this.#size] = [face, size];
+    return this.font(face.name).fontSize(size);
   }
 
-  /** Of a line of the weight and size that are set; the library asks for it, too, whenever it sets one. */
+  /** Of a text in the face and size that are set; the library asks for it, too, whenever it sets one. */
   override widthOfString(text: string): number {
-    const known = widths[this.#weight];
-    let width = known.get(text);
-    if (width === undefined) {
-      width = super.widthOfString(text) / this.#size;
-      if (mostWidths <= known.size) known.clear();
-      known.set(text, width);
-    }
-    return width * this.#size;
+    const measure = () => super.widthOfString(text) / this.#size;
+    return (this.#face?.width(text, measure) ?? measure()) * this.#size;
   }
 
   get isUnseen(): boolean {

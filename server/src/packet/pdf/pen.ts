@@ -1,7 +1,7 @@
 /** Sets text and lines on the pages of one PDF. Lengths are points (1/72 in), y downwards from the top of the page. */
 import type { BatchedDocument } from './document.js';
 import { Tags } from './tags.js';
-import { inSettingOrder, settable, type Weight } from './typeface.js';
+import type { Typeface, Weight } from './typeface.js';
 
 /** The least that is read at arm's length. */
 export const textSize = 10;
@@ -14,14 +14,22 @@ export class Pen {
   readonly document: BatchedDocument;
   readonly tags: Tags;
 
-  constructor(document: BatchedDocument) {
+  readonly typeface: Typeface;
+
+  constructor(document: BatchedDocument, typeface: Typeface) {
     this.document = document;
+    this.typeface = typeface;
     this.tags = new Tags(document);
+    for (const { name, font } of typeface.faces) document.registerFont(name, font as never);
   }
 
   /** The width of one line. */
   width(text: string, size = textSize, weight: Weight = 'regular'): number {
-    return this.document.setFace(weight, size).widthOfString(settable(text));
+    let width = 0;
+    for (const piece of this.typeface.pieces(text, weight)) {
+      width += this.document.setFace(piece.face, size).widthOfString(piece.text);
+    }
+    return width;
   }
 
   /** Lines that are at most so wide: broken at spaces, after hyphens, and inside a word that is wider than a line. */
@@ -56,9 +64,17 @@ export class Pen {
     const { size = textSize, weight = 'regular', anchor = 'start', colour = 'black' } = options;
     if (text === '') return;
     const width = anchor === 'start' ? 0 : this.width(text, size, weight);
-    const left = anchor === 'start' ? x : anchor === 'middle' ? x - width / 2 : x - width;
-    this.document.setFace(weight, size).fillColor(colour);
-    this.tags.content(() => this.document.text(inSettingOrder(settable(text)), left, y, { lineBreak: false }));
+    let left = anchor === 'start' ? x : anchor === 'middle' ? x - width / 2 : x - width;
+    const base = y + this.typeface.ascent * size;
+    const show = () => {
+      for (const { face, text: piece } of this.typeface.pieces(text, weight)) {
+        this.document.setFace(face, size).fillColor(colour);
+        this.document.text(piece, left, base, { lineBreak: false, baseline: 'alphabetic' });
+        left += this.document.widthOfString(piece);
+      }
+    };
+    // Whoever searches, copies or listens gets the letters that a box stands for.
+    this.tags.content(show, this.typeface.lackingIn(text).length === 0 ? undefined : text);
   }
 
   line(x1: number, y1: number, x2: number, y2: number, width = 0.6): void {

@@ -4,7 +4,6 @@ import type { Picture } from '@fieldpair/shared/documents';
 import { type Look, lookOf } from './looks.js';
 import type { Pages } from './page.js';
 import type { Pen } from './pen.js';
-import { settable } from './typeface.js';
 
 /** @param scale of 1 it is as large as it says */
 export function drawPicture(pen: Pen, { shapes }: Picture, x: number, y: number, scale: number): void {
@@ -23,7 +22,7 @@ export interface Strip {
 
 /** A picture over as many pages as it takes. */
 export function setPicture(pages: Pages, picture: Picture): void {
-  pages.pen.tags.element('Figure', () => setStrips(pages, picture), { alt: settable(picture.description) });
+  pages.pen.tags.element('Figure', () => setStrips(pages, picture), { alt: picture.description });
 }
 
 function setStrips(pages: Pages, picture: Picture): void {

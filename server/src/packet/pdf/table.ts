@@ -4,7 +4,6 @@ import { columnHead, dash, groupsOf } from '../layout.js';
 import type { Pages } from './page.js';
 import { leading, type Pen } from './pen.js';
 import { drawPicture } from './picture.js';
-import { settable } from './typeface.js';
 
 const padding = 3;
 /** Above and below, where lines keep their own distance. */
@@ -215,7 +214,7 @@ function setCell(pen: Pen, cell: Cell, width: number, strong: boolean, most: num
         height: height + (below?.height ?? 0),
         draw: (x, y, across) => {
           const draw = () => drawPicture(pen, picture, x + padding, y + inset, scale);
-          pen.tags.element('Figure', () => pen.tags.content(draw), { alt: settable(cell.text) });
+          pen.tags.element('Figure', () => pen.tags.content(draw), { alt: cell.text });
           below?.draw(x, y + height - inset, across);
         },
       };

@@ -55,7 +55,7 @@ async function readTags(bytes: Uint8Array) {
 describe('the parts of a packet as a PDF', () => {
   it('are told apart: headings in order, tables with head cells, lists, drawings with words', async () => {
     const packet = packetOf(plainStore);
-    const { document, withRole, textOf } = await readTags(await packetPdf(packet));
+    const { document, withRole, textOf } = await readTags((await packetPdf(packet)).bytes);
     const marks = (await document.getMarkInfo()) as unknown as ReadonlyMap<string, boolean>;
     expect(marks.get('Marked')).toBe(true);
     const { info } = await document.getMetadata();
@@ -88,7 +88,7 @@ describe('the parts of a packet as a PDF', () => {
 
   it('leave no text that belongs to nothing, whatever the names and however long the tables', async () => {
     for (const store of [plainStore, hostileStore]) {
-      const { outside, withRole } = await readTags(await packetPdf(packetOf(store)));
+      const { outside, withRole } = await readTags((await packetPdf(packetOf(store))).bytes);
       expect(outside).toEqual([]);
       expect(withRole('TR').length).toBeGreaterThan(10);
     }

@@ -50,11 +50,11 @@ export class Tags {
     return { add: (show) => this.#within(element, show) };
   }
 
-  /** What is shown belongs to the element that is open. */
-  content(show: () => void): void {
+  /** What is shown belongs to the element that is open. @param actual what it says, where it shows something else */
+  content(show: () => void, actual?: string): void {
     this.#marked(show, () => {
       const element = this.#open.at(-1) ?? this.#root;
-      element.add(this.#document.markStructureContent('Span'));
+      element.add(this.#document.markStructureContent('Span', actual === undefined ? {} : { actual }));
     });
   }
 
