@@ -59,6 +59,41 @@ scenario('goes from the drawing to the text and from the text to the drawing', a
   await picture(workbench, 'drawing-cursor');
 });
 
+scenario('leads from an area to its heading, and tells what lies in it', async (workbench) => {
+  const frame = await drawingOf(workbench, 'small/store.pair');
+  const area = part(frame, 'area Sales floor, 6 landings');
+  await area.locator('text').first().click();
+  await workbench.command('View: Focus First Editor Group');
+  await workbench.cursor(({ line }) => line === 12);
+  await area.focus();
+  // To have the focus may scroll, and what is told goes when the paper moves.
+  await workbench.page.waitForTimeout(300);
+  await workbench.page.keyboard.press('Space');
+  await frame.locator('.facts', { hasText: 'along the cable: 34 ft to 96.5 ft' }).waitFor();
+  await eventually(
+    () => frame.locator('.unseen[role=status]').allInnerTexts(),
+    (texts) => texts.some((text) => text.includes('area Sales floor')),
+  );
+  await picture(workbench, 'drawing-areas');
+});
+
+scenario('joins the arms of a star by lines, and leads from a waived finding to its reason', async (workbench) => {
+  const frame = await drawingOf(workbench, 'as-found/store.pair');
+  await part(frame, 'joint: all 2 places where frozen2 is drawn').waitFor();
+  await frame.locator('.bar input').fill('cellar1');
+  await frame.locator('.count', { hasText: '1 of 1' }).waitFor();
+  await picture(workbench, 'drawing-joints');
+  const hostile = await drawingOf(workbench, 'trial/hostile.pair');
+  await hostile.locator('[aria-label*="waived error"]').first().hover();
+  await hostile.locator('.facts', { hasText: 'waived because: <img src=x' }).waitFor();
+  await hostile.locator('[aria-label*="waived error"]').first().click({ button: 'right' });
+  // What is waived needs no mending.
+  assert.deepEqual(await hostile.locator('.menu [role=menuitem]').allInnerTexts(), [
+    'Go to the text',
+    'Move towards the first landing',
+  ]);
+});
+
 scenario('follows the text while it is typed, and leaves alone what has not changed', async (workbench) => {
   const frame = await drawingOf(workbench, 'trial/sound.pair');
   const kept = await part(frame, 'caseA,').elementHandle();

@@ -38,6 +38,7 @@ describe('fitting text', () => {
   it('breaks at spaces and where a word has seams', () => {
     expect(fitted('coldRoomDoor', 60, 12, 2).lines).toEqual(['coldRoom', 'Door']);
     expect(fitted('Plant room panel', 70, 12, 3).lines).toEqual(['Plant room', 'panel']);
+    expect(fitted('9 landings \u00b7 a ring', 85, 12, 2).lines).toEqual(['9 landings \u00b7', 'a ring']);
     expect(fitted('ends at roofMaster', 110, 12, 2).lines).toEqual(['ends at', 'roofMaster']);
     expect(fitted('Tiefk\u00fchlkost', 50, 12, 2).lines).toHaveLength(2);
   });

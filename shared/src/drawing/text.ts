@@ -115,7 +115,8 @@ function ellipsed(text: string, width: number, size: number, isBold: boolean): s
   return `${kept.trimEnd()}…`;
 }
 
-const spaces = /(?<=\s)/;
+/** A dot between two facts stays behind the first. */
+const spaces = /(?<=\s)(?!\u00b7)/;
 const seams = /(?<=[_\-./])|(?<=[a-z])(?=[A-Z0-9])|(?<=[0-9])(?=[A-Za-z])/;
 
 /** Pieces of which each fits into a line by itself. */

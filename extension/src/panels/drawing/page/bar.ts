@@ -12,7 +12,7 @@ export interface BarActions {
 }
 
 export class Bar {
-  readonly element = element('div', { class: 'bar', role: 'toolbar', 'aria-label': 'Drawing' });
+  readonly element = element('div', { class: 'bar', role: 'group', 'aria-label': 'Drawing' });
   readonly #percent = element('span', { class: 'percent' }, ['100 %']);
   readonly #fit = button('Fit', 'All of the drawing, or its full size again');
   readonly #scale = button('To scale', 'Landings stand where the cable has run so far');

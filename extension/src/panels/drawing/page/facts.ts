@@ -9,10 +9,13 @@ const patience = 350;
 
 export class Facts {
   readonly element = element('div', { class: 'facts', role: 'tooltip', id: 'facts', hidden: '' });
+  /** For those who hear it: what was asked for by the keyboard. */
+  readonly spoken = element('div', { class: 'unseen', role: 'status' });
   readonly #stage: Stage;
   readonly #ask: (key: string) => void;
   #key: string | undefined;
   #timer: number | undefined;
+  #byKeyboard = false;
 
   constructor(stage: Stage, ask: (key: string) => void) {
     this.#stage = stage;
@@ -36,6 +39,7 @@ export class Facts {
     this.hide();
     if (isShown || key === undefined) return;
     this.#key = key;
+    this.#byKeyboard = true;
     this.#ask(key);
   }
 
@@ -51,7 +55,11 @@ export class Facts {
         ` ${findingText(finding)}`,
       ]),
     );
-    this.element.replaceChildren(...elementsOf(told), ...findings);
+    const hint = part.findings.some(isOpen)
+      ? [element('p', { class: 'hint' }, ['Right click, or the full stop key: what mends it'])]
+      : [];
+    this.element.replaceChildren(...elementsOf(told), ...findings, ...hint);
+    if (this.#byKeyboard) this.spoken.textContent = [...this.element.children].map((one) => one.textContent).join('. ');
     this.element.hidden = false;
     group.setAttribute('aria-describedby', this.element.id);
     const box = group.getBoundingClientRect();
@@ -65,6 +73,8 @@ export class Facts {
     window.clearTimeout(this.#timer);
     this.#stage.elementOf(this.#key)?.removeAttribute('aria-describedby');
     this.#key = undefined;
+    this.#byKeyboard = false;
+    this.spoken.textContent = '';
     this.element.hidden = true;
   }
 }

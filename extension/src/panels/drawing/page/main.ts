@@ -50,7 +50,7 @@ document.body.append(
   element('header', {}, [bar.element]),
   element('main', {}, [stage.element, nothing, description, voice]),
 );
-document.body.append(facts.element, menu.element, help.element);
+document.body.append(facts.element, facts.spoken, menu.element, help.element);
 listenToKeys({ stage, walk, facts, menu, help, bar, post: extension.post, say, zoomed, toggleFit });
 stage.element.addEventListener('click', ({ target, detail }) => {
   const key = stage.keyOf(target);

@@ -206,9 +206,12 @@ export class Stage {
       const d = lines.map((line) => line.getAttribute('d') ?? '').join('');
       return [svgElement('path', { class: `${look} along`, d })];
     }
-    const { x, y, width, height } = group.getBBox();
-    const size = { width: String(width + 2 * margin), height: String(height + 2 * margin) };
-    return [svgElement('rect', { class: look, x: String(x - margin), y: String(y - margin), rx: '4', ...size })];
+    // An area has a bracket with its name on each row.
+    const rows = group.matches('.area') ? [...group.querySelectorAll('path')].map(withNext) : [group.getBBox()];
+    return rows.map(({ x, y, width, height }) => {
+      const size = { width: String(width + 2 * margin), height: String(height + 2 * margin) };
+      return svgElement('rect', { class: look, x: String(x - margin), y: String(y - margin), rx: '4', ...size });
+    });
   }
 
   zoomBy(factor: number, around?: { readonly x: number; readonly y: number }): void {
@@ -244,4 +247,13 @@ export class Stage {
 }
 
 /** What is framed along its lines: it goes from row to row, where a box would hold much else. */
-const linesOf = ['run > path.line', 'joint > path.lead', 'area > path.thin'].map((one) => `.${one}`).join();
+const linesOf = ['run > path.line', 'joint > path.lead'].map((one) => `.${one}`).join();
+
+/** The box of a shape and of the one behind it. */
+function withNext(shape: SVGGraphicsElement): DOMRect {
+  const [one, next] = [shape.getBBox(), (shape.nextElementSibling as SVGGraphicsElement | null)?.getBBox()];
+  if (!next) return one;
+  const [left, top] = [Math.min(one.x, next.x), Math.min(one.y, next.y)];
+  const right = Math.max(one.x + one.width, next.x + next.width);
+  return new DOMRect(left, top, right - left, Math.max(one.y + one.height, next.y + next.height) - top);
+}
