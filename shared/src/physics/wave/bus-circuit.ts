@@ -40,7 +40,7 @@ export const asStated: WaveCorner = {
   portCapacitance: 0,
 };
 
-/** A short of less is computed as this: 1 uohm. */
+/** A short, terminator or bias network of less is computed as this: 1 uohm. */
 const leastShort = 1e-6;
 /** Keeps a pair without any load solvable: 1 Gohm at each landing, a hundred times what insulation leaks. */
 const leastConductance = 1e-9;
@@ -52,6 +52,9 @@ interface Piece {
   readonly cable: Cable | undefined;
   readonly run: Run;
 }
+
+/** Of both resistors of a bias network; one that claims nothing is as good as a short. */
+const biasResistance = (stated: number, { bias }: WaveCorner): number => Math.max(leastShort, stated * bias.resistance);
 
 export class WaveBus {
   private pieces: Piece[] = [];
@@ -177,19 +180,19 @@ export class WaveBus {
     }
     for (const { landing, up, down } of bus.biases) {
       const node = landing === undefined ? -1 : this.nodes[landing]!;
-      if (node !== -1) conductances[node]! += 1 / ((up + down) * corner.bias.resistance);
+      if (node !== -1) conductances[node]! += 1 / biasResistance(up + down, corner);
     }
     for (const { node, conductance } of this.shorts) conductances[node]! += conductance;
     return { nodeCount, media, lines, conductances, capacitances, terminations };
   }
 
   /** Amperes that bias networks put into the pair at each node, in the pair's own sense. */
-  biasCurrents({ bias }: WaveCorner): Float64Array {
+  biasCurrents(corner: WaveCorner): Float64Array {
     const currents = new Float64Array(this.nodeCount);
     for (const { landing, up, down, supply } of this.bus.biases) {
       const node = landing === undefined ? -1 : this.nodes[landing]!;
       if (node === -1) continue;
-      currents[node]! += (this.signs[landing!]! * supply * bias.supply) / ((up + down) * bias.resistance);
+      currents[node]! += (this.signs[landing!]! * supply * corner.bias.supply) / biasResistance(up + down, corner);
     }
     return currents;
   }

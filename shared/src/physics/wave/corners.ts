@@ -26,8 +26,8 @@ export const nominalWave = (edge: number): GradedCorner => ({ corner: asStated, 
 
 /**
  * The least driver on the thinnest wire, against the strongest bias, with terminators that miss the cable's impedance
- * from either side; and the most driver with little in its way. `edges` are those that the driver may have, the fastest
- * first.
+ * from either side; the most driver, whose low resistance throws waves back, on wires that damp them
+ * least; and the most driver with little in its way. `edges` are those that the driver may have, the fastest first.
  */
 export function extremeWaves(possible: readonly number[], driven: Signalling['driven']): readonly GradedCorner[] {
   const edges = [...new Set(possible)];
@@ -37,21 +37,23 @@ export function extremeWaves(possible: readonly number[], driven: Signalling['dr
     bias: { resistance: lowered(1, biasTolerance), supply: raised(1, supplyTolerance) },
     portCapacitance: usualPortCapacitance,
   } as const;
+  const light = { wires: 'low', load: leastLoad[driven] } as const;
   const worst: readonly WaveCorner[] = [
     { ...heavy, impedance: raised(1, impedanceTolerance), terminator: lowered(1, terminatorTolerance) },
     { ...heavy, impedance: lowered(1, impedanceTolerance), terminator: raised(1, terminatorTolerance) },
   ];
   const best: WaveCorner = {
-    wires: 'low',
+    ...light,
     impedance: 1,
     terminator: raised(1, terminatorTolerance),
-    load: leastLoad[driven],
     bias: { resistance: raised(1, biasTolerance), supply: lowered(1, supplyTolerance) },
     portCapacitance: 0,
   };
   return [
-    ...worst.flatMap((corner) => edges.map((edge) => ({ corner, driver: 'least', edge }) as const)),
-    { corner: best, driver: 'most', edge: edges[0]! },
+    ...worst.flatMap((corner) =>
+      edges.flatMap((edge) => (['least', 'most'] as const).map((driver) => ({ corner, driver, edge }))),
+    ),
+    ...edges.map((edge) => ({ corner: best, driver: 'most', edge }) as const),
   ];
 }
 
