@@ -9,7 +9,7 @@ import type { Block, Column, Row } from './packet.js';
 import { hasPolarity } from './terminal-roles.js';
 
 const columnsOf = (bus: Bus): Column[] => [
-  { head: 'No.', width: 4, merged: true },
+  { head: 'No.', width: 4.5, merged: true },
   { head: 'Landing and place', width: 13, merged: true },
   { head: 'Device and connector', width: 16, merged: true },
   { head: 'Terminal', width: 11.5 },

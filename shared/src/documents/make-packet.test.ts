@@ -118,6 +118,10 @@ describe('a packet of any bus', () => {
         );
         const sum = pieces.reduce((one, other) => one + other, 0);
         expect(total(cable, 'Cut, all runs', /./)).toBeCloseTo(sum, 1);
+        const notes = tablesOn(packet, 'pull-list')[0]!.notes.filter((note) => note.startsWith('Cable: '));
+        expect(notes).toHaveLength(new Set(bus.runs.map(({ cable: its }) => its)).size);
+        const pieceCounts = notes.map((note) => Number(/ in (\d+) pieces?;/.exec(note)?.[1]));
+        expect(pieceCounts.reduce((one, other) => one + other, 0)).toBe(bus.runs.length);
       }),
     );
   });

@@ -1,6 +1,7 @@
 /** The pull and cut list of a bus: every run, how long it is cut, and room for what was pulled. */
 import type { BusStudy } from '../figures/study.js';
 import type { Bus, Run } from '../network.js';
+import { counted } from '../plain-text.js';
 import { formatAmperes, type LengthUnit, type Metres, metres } from '../quantity.js';
 import {
   blank,
@@ -16,7 +17,7 @@ import {
   tick,
 } from './cells.js';
 import type { Block, Column } from './packet.js';
-import { cutLength, type Slack, slackText } from './slack.js';
+import { cutLength, reelsFor, type Slack, slackText } from './slack.js';
 
 export interface PullOptions {
   readonly units: LengthUnits;
@@ -26,7 +27,8 @@ export interface PullOptions {
   readonly cableName: (cable: Run['cable']) => string;
 }
 
-export function pullList({ bus }: BusStudy, id: string, { units, slack, cableName }: PullOptions): Block[] {
+export function pullList({ bus }: BusStudy, id: string, options: PullOptions): Block[] {
+  const { units, slack, cableName } = options;
   const columns: Column[] = [
     { head: 'Run', width: 5 },
     { head: 'From', width: 17 },
@@ -84,11 +86,25 @@ export function pullList({ bus }: BusStudy, id: string, { units, slack, cableNam
         rows: rows.length === 0 ? [] : [...rows, total],
         notes: [
           `Cut: ${slackText(slack, units)}.`,
+          ...reelNotes(bus, options),
           'Mark both ends of each run with the bus and the run\u2019s number before it is pulled. Write under built what was really pulled.',
         ],
       },
     },
   ];
+}
+
+/** What is cut of each cable, and how many reels that takes when no other bus is cut from them. */
+function reelNotes(bus: Bus, { units, slack, reel, cableName }: PullOptions): string[] {
+  return [...cutsByCable([bus], slack, units[0])].map(([cable, { cuts }]) => {
+    const sum = lengthsText(metres(cuts.reduce((total, cut) => total + cut, 0)), units);
+    const reels = reelsFor(cuts, reel);
+    const from =
+      reels === undefined
+        ? 'a run is longer than a reel: order a longer one'
+        : `${counted(reels, 'reel')} of ${lengthsText(reel, units)} for this bus alone`;
+    return `Cable: ${sum} of ${cableName(cable)} in ${counted(cuts.length, 'piece')}; ${from}.`;
+  });
 }
 
 const nameOf = (bus: Bus, landing: number) => bus.landings[landing]?.name ?? '';

@@ -46,15 +46,15 @@ const mostShown = 30;
 function openFindings(findings: readonly Finding[]): Block[] {
   const open = findings.filter(({ severity, waived }) => severity !== 'info' && !waived);
   const errors = open.filter(({ severity }) => severity === 'error');
+  const warnings = open.filter(({ severity }) => severity !== 'error');
   if (open.length === 0) {
     return [{ kind: 'paragraph', text: 'The check of this plan found no error and no warning that is still open.' }];
   }
-  const warnings = open.length - errors.length;
   const counts = [
     ...(errors.length === 0 ? [] : [counted(errors.length, 'error')]),
-    ...(warnings === 0 ? [] : [counted(warnings, 'warning')]),
+    ...(warnings.length === 0 ? [] : [counted(warnings.length, 'warning')]),
   ];
-  const shown = open.slice(0, mostShown);
+  const shown = [...errors, ...warnings].slice(0, mostShown);
   const others = open.length - shown.length;
   const advice = errors.length === 0 ? '' : ' Do not build from it before they are settled.';
   return [
