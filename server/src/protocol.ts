@@ -31,7 +31,9 @@ export interface ServerRequests {
    * answered with the error RequestCancelled, as after `$/cancelRequest`.
    */
   'fieldpair/waves': { params: WavesParams; result: WavesPage | null };
-  /** The same as a file to be kept. */
+  /** What the bus of such a question allows as it is written, each a sentence; null when the file has none. */
+  'fieldpair/wavesAdvice': { params: WavesAdviceParams; result: readonly string[] | null };
+  /** The waveforms as a file to be kept. */
   'fieldpair/wavesFile': { params: WavesFileParams; result: WavesFile | null };
   /** The drawing of a file's store; null when it has none. */
   'fieldpair/drawing': { params: DrawingParams; result: Drawing | null };
@@ -91,6 +93,9 @@ export interface WavesParams {
   readonly width: number;
   readonly height: number;
 }
+
+/** Of the choices those of the bus and the driver count. */
+export type WavesAdviceParams = Pick<WavesParams, 'uri' | 'position' | 'choices'>;
 
 export interface WavesFileParams extends WavesParams {
   readonly format: 'svg' | 'csv';

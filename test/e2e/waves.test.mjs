@@ -102,6 +102,20 @@ scenario('shows what a fault does, remembers it for the bus, and says what is un
   await again.locator('.problems').waitFor({ state: 'hidden' });
 });
 
+scenario('tells what the bus allows, and what would mend it, as the text changes', async (workbench) => {
+  const view = await openWaves(workbench, 'trial/wave.pair', 4);
+  await view.locator('.advice li', { hasText: 'is the fastest' }).waitFor();
+  await view.locator('.advice li', { hasText: 'at the least cost is one terminator of 120 ohm at probeA' }).waitFor();
+  await view.locator('.advice').scrollIntoViewIfNeeded();
+  await picture(workbench, 'waves-advice');
+  await workbench.command('View: Focus First Editor Group');
+  await workbench.goTo({ line: 7, column: 39 });
+  await workbench.page.keyboard.press('End');
+  await workbench.page.keyboard.type(' terminate resistor 120 ohm');
+  await view.locator('.advice li', { hasText: 'it may grow by' }).waitFor();
+  await workbench.command('File: Revert File');
+});
+
 scenario('leads from a landing to its place in the text, and takes a fault in words', async (workbench) => {
   const view = await openWaves(workbench, 'trial/wave.pair', 4);
   await control(view, 'What if').selectOption({ label: 'another, in words…' });

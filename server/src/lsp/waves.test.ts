@@ -123,6 +123,21 @@ describe('fieldpair/waves', () => {
   });
 });
 
+describe('fieldpair/wavesAdvice', () => {
+  it('tells what the bus allows, in sentences, from the thread of its own', async () => {
+    const sentences = await ask<string[]>('fieldpair/wavesAdvice', { driver: 'caseA' });
+    expect(sentences[0]).toMatch(/^By its waveforms, .* bit\/s is the fastest /);
+    for (const sentence of sentences) expect(sentence).toMatch(/^[A-Z].*\.$/);
+  });
+
+  it('has none where waves are unknown, or there is no bus', async () => {
+    expect(await ask('fieldpair/wavesAdvice', { store: 'trial', bus: 'bare' })).toEqual([]);
+    expect(
+      await server.client.sendRequest('fieldpair/wavesAdvice', { uri: `${uri()}x`, choices: { view: 'eye' } }),
+    ).toBe(null);
+  });
+});
+
 describe('fieldpair/wavesFile', () => {
   it('gives a picture and a table, named after what they show', async () => {
     const picture = await ask<WavesFile>('fieldpair/wavesFile', { view: 'eye' }, { format: 'svg' });

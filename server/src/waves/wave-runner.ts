@@ -6,8 +6,8 @@
  * simulation does not listen while it computes; the next task starts another.
  */
 import { Worker } from 'node:worker_threads';
-import type { Bus, Known, Signal } from '@fieldpair/shared';
-import type { WaveAnswers, WaveJob, WaveReply, WaveRequest } from './wave-job.js';
+import type { Bus, Known, Signal, WaveAdvice } from '@fieldpair/shared';
+import type { AdviceJob, WaveAnswers, WaveJob, WaveReply, WaveRequest } from './wave-job.js';
 
 /** What the thread gives when it does not fail. */
 type Answer = Exclude<WaveReply, { readonly failure: string }>;
@@ -51,6 +51,12 @@ export class WaveRunner {
   async askSignal(name: string, bus: Bus): Promise<Known<Signal> | undefined> {
     const answer = await this.#answer(name, { signalOf: bus });
     return answer && 'signal' in answer ? answer.signal : undefined;
+  }
+
+  /** Advice on a bus that {@link ask} would be asked about; the same for the rest. */
+  async askAdvice(name: string, job: AdviceJob, cancellation?: Cancellation): Promise<Known<WaveAdvice> | undefined> {
+    const answer = await this.#answer(name, { adviseOn: job }, cancellation);
+    return answer && 'advice' in answer ? answer.advice : undefined;
   }
 
   /** Stops the task of a name, if there is one. */

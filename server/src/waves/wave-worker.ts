@@ -1,13 +1,34 @@
 /** The thread that simulates, so that neither an editor nor a check waits for it. Its bundle stands beside the server's. */
 import { parentPort } from 'node:worker_threads';
-import { type Bus, createStudy, type Store, signalOf, type Unknown, type Waves, wavesOf } from '@fieldpair/shared';
-import type { WaveAnswers, WaveJob, WaveReply, WaveRequest } from './wave-job.js';
+import {
+  type Bus,
+  type BusStudy,
+  createStudy,
+  isUnknown,
+  type Known,
+  type Store,
+  signalOf,
+  type Unknown,
+  type WaveAdvice,
+  type Waves,
+  waveAdvice,
+  wavesOf,
+} from '@fieldpair/shared';
+import type { AdviceJob, WaveAnswers, WaveJob, WaveReply, WaveRequest } from './wave-job.js';
 
-function answersOf({ store, bus: index, questions }: WaveJob): (Waves | Unknown)[] {
+function studyOf({ store, bus: index }: Pick<WaveJob, 'store' | 'bus'>): Known<BusStudy> {
   const bus = store.buses[index];
-  if (!bus) return questions.map(() => ({ unknown: `bus ${index} of store ${store.name}` }));
-  const study = createStudy(store, bus);
-  return questions.map((question) => wavesOf(study, question));
+  return bus ? createStudy(store, bus) : { unknown: `bus ${index} of store ${store.name}` };
+}
+
+function answersOf(job: WaveJob): (Waves | Unknown)[] {
+  const study = studyOf(job);
+  return job.questions.map((question) => (isUnknown(study) ? study : wavesOf(study, question)));
+}
+
+function adviceOn(job: AdviceJob): Known<WaveAdvice> {
+  const study = studyOf(job);
+  return isUnknown(study) ? study : waveAdvice(study, job.driver);
 }
 
 /** The memory of the samples, which is handed over instead of copied. */
@@ -40,6 +61,10 @@ parentPort?.on('message', (request: WaveRequest) => {
     if ('signalOf' in request) {
       const bus = request.signalOf;
       reply({ signal: signalOf(createStudy(storeOf(bus), bus)) });
+      return;
+    }
+    if ('adviseOn' in request) {
+      reply({ advice: adviceOn(request.adviseOn) });
       return;
     }
     const answers = request.jobs.map(answersOf);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isUnknown } from '../known.js';
-import { bitsPerSecond, farads, metres, seconds } from '../quantity.js';
+import { bitsPerSecond, farads, metres, ohms, seconds } from '../quantity.js';
 import { type BuiltBus, busOf, testDevice } from '../testing/network.js';
 import { adviceText, type WaveAdvice, waveAdvice } from './advice.js';
 import { healthyMargin } from './bus-margin.js';
@@ -54,12 +54,14 @@ describe('advice on a sound bus', () => {
 });
 
 describe('advice on a bus with a fault', () => {
-  it('puts the missing terminator first, and the terminator does cure it', () => {
+  it('puts the missing terminator first, then a slower rate, and the terminator does cure it', () => {
     const built = chain(2e6, undefined);
     const { cures, margin } = advice(built);
     expect(margin).toBeLessThan(healthyMargin);
     expect(cures[0]).toBe('one terminator of 120 ohm at d');
-    expect(cures.at(-1)).toMatch(/^a rate of [\d,]+ bit\/s$/);
+    expect(cures[1]).toMatch(/^a rate of [\d,]+ bit\/s$/);
+    const due = { kind: 'terminators' as const, landing: 4, terminations: [{ resistance: ohms(120) }] };
+    expect(leastMargin(built, { driver: 0, faults: [due] })).toBeGreaterThanOrEqual(healthyMargin);
   });
 
   it('names the tap that is too long', () => {
@@ -73,7 +75,18 @@ describe('advice on a bus with a fault', () => {
     expect(lines[0]).toMatch(
       /^By its waveforms, [\d,]+ bit\/s is the fastest usual rate that leaves bus tested a healthy margin/,
     );
-    expect(lines.at(-1)).toMatch(/^Each of these alone .*: one terminator of 120 ohm at d; .*\.$/);
+    expect(lines[1]).toBe('What mends its margin at the least cost is one terminator of 120 ohm at d.');
+    expect(lines[2]).toMatch(/^Each of these alone would do too, the cheaper ones first: a rate of .*\.$/);
+  });
+
+  it('takes out what stands between the ends before it buys anything', () => {
+    const { study } = busOf('modbus-rtu', { rate: 2e6 })
+      .from('a', { device, terminate: 120 })
+      .to('b', 30, { device, terminate: 22 })
+      .to('c', 30, { device, terminate: 120 })
+      .built();
+    const advised = waveAdvice(study, 0);
+    expect(isUnknown(advised) ? advised : advised.cures[0]).toBe('no terminator at b');
   });
 
   it('says what is missing instead of guessing', () => {

@@ -35,12 +35,14 @@ export interface WaveAdvice {
    * where the margin is thin already and for a bus without two ends.
    */
   readonly growth?: { readonly length: Metres; readonly stoppedBy: string };
-  /** Single changes each of which gives a healthy margin; empty when it is healthy or none does. */
+  /** Single changes each of which gives a healthy margin, the cheapest first; empty when it is healthy or none does. */
   readonly cures: readonly string[];
 }
 
 /** Edges that drivers are sold with, roughly; common practice. */
 const usualEdges = [50e-9, 100e-9, 250e-9, 500e-9, 1e-6, 2.5e-6];
+/** Share of a bit that an edge may take. */
+const longestEdge = 0.3;
 /** Growth is told to a metre, or to this share of what the limit leaves. */
 const growthShare = 1 / 256;
 
@@ -108,39 +110,47 @@ const grown = (run: Run, longer: number): Fault => ({
   length: metres(run.length + longer),
 });
 
+/**
+ * What costs least comes first: a terminator removed or landed, a setting of all devices that makes polling slower, cable
+ * pulled anew, other devices. Common practice, no published source.
+ */
 function curesOf(study: BusStudy, edge: number, fastest: number | undefined, marginWith: MarginWith): string[] {
-  const cures: string[] = [];
-  const suggest = (change: Omit<WaveQuestion, 'driver'>, cure: string): boolean => {
-    const helps = healthyMargin <= marginWith(change);
-    if (helps) cures.push(cure);
-    return helps;
-  };
-  for (const [fault, cure] of [...terminatorChanges(study), ...tapChanges(study)]) suggest({ faults: [fault] }, cure);
+  const helps = (change: Omit<WaveQuestion, 'driver'>) => healthyMargin <= marginWith(change);
+  const thatHelp = (changes: Iterable<readonly [Fault, string]>) =>
+    [...changes].flatMap(([fault, cure]) => (helps({ faults: [fault] }) ? [cure] : []));
   const rate = study.bus.rate?.value;
-  for (const slower of usualEdges) {
-    if (slower <= edge || (rate !== undefined && 0.3 < slower * rate)) continue;
-    if (suggest({ edge: seconds(slower) }, `a driver whose edge takes ${formatSeconds(seconds(slower))}`)) break;
-  }
-  if (fastest !== undefined && rate !== undefined && fastest < rate)
-    cures.push(`a rate of ${formatNumber(fastest)} bit/s`);
-  return cures;
+  const isSlower = fastest !== undefined && rate !== undefined && fastest < rate;
+  const slowerEdge = usualEdges.find(
+    (one) => edge < one && (rate === undefined || one * rate <= longestEdge) && helps({ edge: seconds(one) }),
+  );
+  return [
+    ...thatHelp(removedTerminators(study)),
+    ...thatHelp(dueTerminators(study)),
+    ...(isSlower ? [`a rate of ${formatNumber(fastest)} bit/s`] : []),
+    ...thatHelp(tapChanges(study)),
+    ...(slowerEdge === undefined ? [] : [`a driver whose edge takes ${formatSeconds(seconds(slowerEdge))}`]),
+  ];
 }
 
-/** The terminator that is due at an end that has none or another, and none where one stands between the ends. */
-function* terminatorChanges({ bus, shape }: BusStudy): Generator<readonly [Fault, string]> {
-  for (const landing of bus.landings) {
-    const { index, name, terminations } = landing;
-    if (shape.ends?.includes(index)) {
-      const due = dueTermination(bus, landing);
-      const [present, another] = terminations;
-      if (present && !another && present.resistance === due.resistance && present.capacitance === undefined) continue;
-      yield [
-        { kind: 'terminators', landing: index, terminations: [due] },
-        `one terminator of ${formatOhms(due.resistance)} at ${name}`,
-      ];
-    } else if (shape.ends && 0 < terminations.length) {
-      yield [{ kind: 'terminators', landing: index, terminations: [] }, `no terminator at ${name}`];
-    }
+/** No terminator where one stands between the ends. */
+function* removedTerminators({ bus, shape }: BusStudy): Generator<readonly [Fault, string]> {
+  for (const { index, name, terminations } of bus.landings) {
+    if (!shape.ends || shape.ends.includes(index) || terminations.length === 0) continue;
+    yield [{ kind: 'terminators', landing: index, terminations: [] }, `no terminator at ${name}`];
+  }
+}
+
+/** The terminator that is due at an end that has none, or another. */
+function* dueTerminators({ bus, shape }: BusStudy): Generator<readonly [Fault, string]> {
+  for (const index of shape.ends ?? []) {
+    const landing = bus.landings[index]!;
+    const due = dueTermination(bus, landing);
+    const [present, another] = landing.terminations;
+    if (present && !another && present.resistance === due.resistance && present.capacitance === undefined) continue;
+    yield [
+      { kind: 'terminators', landing: index, terminations: [due] },
+      `one terminator of ${formatOhms(due.resistance)} at ${landing.name}`,
+    ];
   }
 }
 
@@ -167,8 +177,12 @@ export function adviceText(study: BusStudy, { fastest, growth, cures, margin }: 
       `At its end away from the driver it may grow by ${lengthText(growth.length)}; there ${growth.stoppedBy}.`,
     );
   }
-  if (0 < cures.length) lines.push(`Each of these alone would give it a healthy margin: ${cures.join('; ')}.`);
-  else if (margin < healthyMargin) lines.push('No single change of rate, edge, terminator or tap would give it one.');
+  const [cheapest, ...others] = cures;
+  if (cheapest !== undefined) {
+    lines.push(`What mends its margin at the least cost is ${cheapest}.`);
+    if (0 < others.length)
+      lines.push(`Each of these alone would do too, the cheaper ones first: ${others.join('; ')}.`);
+  } else if (margin < healthyMargin) lines.push('No single change of rate, edge, terminator or tap would give it one.');
   return lines;
 }
 

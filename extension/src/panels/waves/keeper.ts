@@ -60,6 +60,9 @@ export class WavesKeeper implements PanelKeeper {
       if (asked.token.isCancellationRequested) return;
       this.#page = page;
       this.#panel.post({ page, choices: this.#choices });
+      clearTimeout(waiting);
+      const advice = page && (await this.#client.request('fieldpair/wavesAdvice', this.#question(), asked.token));
+      if (!asked.token.isCancellationRequested) this.#panel.post({ advice: advice ?? [] });
     } catch (error) {
       // Whoever called it off has asked anew.
       if (asked.token.isCancellationRequested) return;

@@ -16,6 +16,8 @@ const problems = make('ul', { className: 'problems', hidden: true });
 problems.setAttribute('role', 'alert');
 const plot = plotView((span) => choice.look(span));
 const table = make('div');
+const advice = make('ul', { className: 'advice' });
+const advised = make('section', { hidden: true }, make('h2', {}, 'What this bus allows'), advice);
 const notes = make('ul', { className: 'notes quiet' });
 const choice = controls((choices) => extension.post({ choices }));
 const keep = (format: 'svg' | 'csv', text: string) =>
@@ -35,6 +37,7 @@ const content = make(
   plot.element,
   choice.landings,
   table,
+  advised,
   notes,
   keeping,
 );
@@ -70,6 +73,12 @@ function show(page: WavesPage | null, choices: WaveChoices): void {
   notes.replaceChildren(...page.notes.map((note) => make('li', {}, note)));
 }
 
+/** It comes after the waveforms, from more simulations; until then that of the text before stands. */
+function showAdvice(sentences: readonly string[]): void {
+  advised.hidden = sentences.length === 0;
+  advice.replaceChildren(...sentences.map((sentence) => make('li', {}, sentence)));
+}
+
 let tableShown = '';
 /** A table that has not changed stays, and with it the focus in it. */
 function showTable(shown: WavesPage['table']): void {
@@ -86,7 +95,8 @@ const extension = connect<ToWavesPage, FromWavesPage, never>(
       main.removeAttribute('aria-busy');
       problems.hidden = false;
       problems.replaceChildren(make('li', {}, message.failure));
-    } else show(message.page, message.choices);
+    } else if ('advice' in message) showAdvice(message.advice);
+    else show(message.page, message.choices);
   },
   () => main.setAttribute('aria-busy', 'true'),
 );
