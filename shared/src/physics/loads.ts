@@ -32,7 +32,7 @@ const none: PortConductance = { across: 0, toCommon: 0 };
  */
 export function portConductance(kind: BusKind | undefined, landing: Landing): PortConductance | undefined {
   if (landing.splice !== undefined || kind === 'free-topology') return none;
-  if (kind === 'can') return { across: 1 / inputOf(landing), toCommon: 0 };
+  if (kind === 'can') return { across: conductanceOf(inputOf(landing)), toCommon: 0 };
   const load = landingLoad(landing);
   return load === undefined ? undefined : { across: 0, toCommon: conductanceOf(unitLoadResistance / load) };
 }
