@@ -212,6 +212,21 @@ for (const [name, theme] of [
     await part(frame, 'dairy4, CaseBoard').waitFor();
     await picture(workbench, `drawing-${name}`);
     assert.deepEqual(await accessibilityProblems(frame, workbenchFolder), []);
+    // So is what opens over it: facts, the menu, the list of keys.
+    const { keyboard } = workbench.page;
+    await part(frame, 'dairy4, CaseBoard').focus();
+    await workbench.page.waitForTimeout(300);
+    for (const [key, selector] of [
+      ['Space', '.facts'],
+      ['.', '.menu'],
+      ['?', '.help'],
+    ]) {
+      await keyboard.press(key);
+      await frame.locator(selector).waitFor();
+      assert.deepEqual(await accessibilityProblems(frame, workbenchFolder), [], selector);
+      await keyboard.press('Escape');
+      await frame.locator(selector).waitFor({ state: 'hidden' });
+    }
     useSettings({});
   });
 }

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { accessibilityProblems } from './harness/accessibility.mjs';
 import { overhang, overhangOf, policyGaps, webviewWith } from './harness/webview.mjs';
-import { picture, scenario, useSettings, workbenchFolder } from './scenario.mjs';
+import { picture, scenario, scenarioApart, useSettings, workbenchFolder } from './scenario.mjs';
 
 /** Each with the command that opens it, and a part that only it has. */
 const panels = [
@@ -66,6 +66,21 @@ for (const panel of panels) {
     workbench.browserErrors.length = complaints;
   });
 }
+
+scenarioApart('brings the pages back when the window is loaded anew', {}, async (workbench) => {
+  const [, figures, , packet] = panels;
+  await openPanel(workbench, 'trial/sound.pair', { line: 9, column: 8 }, figures);
+  await workbench.command('View: Focus First Editor Group');
+  await workbench.command(packet.command);
+  await webviewWith(workbench.page, packet.ready);
+  const loaded = workbench.page.waitForEvent('load');
+  await workbench.command('Developer: Reload Window');
+  await loaded;
+  await webviewWith(workbench.page, packet.ready, 60_000);
+  await workbench.page.locator('.tab', { hasText: 'Figures: sound.pair' }).click();
+  const again = await webviewWith(workbench.page, figures.ready, 60_000);
+  await again.getByRole('button', { name: 'caseC', exact: true }).waitFor();
+});
 
 for (const [look, theme] of [
   ['dark', 'Default Dark Modern'],

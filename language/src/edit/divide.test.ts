@@ -83,6 +83,24 @@ describe('a bus divided at a repeater', () => {
     expect(added).toContain('2500 ft to repeater1.two terminate resistor 120 ohm\n');
   });
 
+  it('names in each part the areas that it walks through', () => {
+    const text = storeOf(
+      'area Office',
+      'from head : Head terminate switch',
+      'area "Dairy wall" // glass',
+      '2000 ft to a1 : Board address 1',
+      'area Cellar',
+      '2500 ft to a2 : Board address 2 terminate switch',
+      'area Attic',
+      ...remarks,
+    );
+    const [kept = '', added = ''] = divided(text).split('  bus casesB');
+    const areasIn = (part: string) => part.match(/area .*/g);
+    expect(areasIn(kept)).toEqual(['area Office', 'area "Dairy wall" // glass', 'area Attic']);
+    expect(areasIn(added)).toEqual(['area Cellar']);
+    expect(added.indexOf('area Cellar')).toBeLessThan(added.indexOf('to a2'));
+  });
+
   it('is not offered before all that the bus says is understood', () => {
     const text = storeOf(
       'from head : Head terminate switch',
