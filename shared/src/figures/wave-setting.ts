@@ -31,7 +31,7 @@ export function waveSettingOf({ bus, shape, temperature }: BusStudy, question: W
   const { driver, rate = bus.rate?.value, pattern: bits = defaultPattern, faults = [] } = question;
   if (kind === undefined) return { unknown: 'the kind of the bus' };
   const signalling = signallingOf(kind);
-  if (!signalling) return { unknown: `the waveforms of a ${kind} bus: they are computed for RS-485 and CAN` };
+  if (!signalling) return { unknown: `the waveforms of ${kind}, which are computed for RS-485 and CAN alone` };
   if (!landings[driver]) return { unknown: `the driver: the bus has no landing number ${driver}` };
   if (rate === undefined || !(0 < rate && rate < Number.POSITIVE_INFINITY)) return { unknown: 'the rate of the bus' };
   if (!/^[01]+$/.test(bits) || mostBits < bits.length) {

@@ -70,7 +70,8 @@ export function waveSummary(waves: Waves): string {
   const lost = cut.length ? ` Cut off from the driver: ${listed(cut)}.` : '';
   if (!worst) return `No landing can be reached from the driver.${lost}`;
   const { nominal, low } = worst.margin;
-  const least = low === nominal ? formatVolts(nominal) : `${formatVolts(nominal)} (${formatVolts(low)} at worst)`;
+  const [stated, atWorst] = [formatVolts(nominal), formatVolts(low)];
+  const least = atWorst === stated ? stated : `${stated} (${atWorst} at worst)`;
   const read = (verdict: WaveVerdict) =>
     waves.landings.filter((one) => verdictOf(one) === verdict).map(({ name }) => name);
   const misread = read('not sure');

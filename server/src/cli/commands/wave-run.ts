@@ -9,6 +9,7 @@ import {
   bitsPerSecond,
   createStudy,
   type Fault,
+  hasWaves,
   isUnknown,
   type Landing,
   listed,
@@ -36,6 +37,9 @@ export function wave(path: readonly string[], options: WaveOptions, terminal: Te
   const files = pairFiles(path, terminal.workingFolder);
   for (const file of files) addFile(project, file, terminal.workingFolder);
   const { store, bus } = oneBus(project, files, options);
+  if (bus.kind !== undefined && !hasWaves(bus)) {
+    throw new CommandFailure(`bus ${bus.name} is ${bus.kind}; waveforms are computed for RS-485 and CAN alone`);
+  }
   const driver = granted(landingNamed(bus, options.driver));
   const shown = options.landing.map((name) => granted(landingNamed(bus, name)).name);
   const cables = project.catalogueOf(bus.place.file);

@@ -153,4 +153,20 @@ describe('fieldpair wave', () => {
     expect(error).toBe('fieldpair: stores northgate and southgate have a bus cases; name one with --store\n');
     expect((await box.run('wave', '.', ...cases, '--store', 'southgate')).out).toMatch(/^southgate, bus cases/);
   });
+
+  it.each(['ethernet', 'free-topology', 'contact-loop', 'supply'])('says that %s has no waveforms', async (kind) => {
+    const text = `store northgate {\n  bus other : ${kind} {\n    from a\n    10 m to b\n  }\n}\n`;
+    const { status, error } = await sandbox({ 'x.pair': text }).run(
+      'wave',
+      'x.pair',
+      '--bus',
+      'other',
+      '--driver',
+      'a',
+    );
+    expect({ status, error }).toEqual({
+      status: 2,
+      error: `fieldpair: bus other is ${kind}; waveforms are computed for RS-485 and CAN alone\n`,
+    });
+  });
 });
