@@ -69,6 +69,27 @@ scenario('inserts a missing terminator by the light bulb, and the finding goes',
   assert.match(readFileSync(join(stores, 'trial/unterminated.pair'), 'utf8'), /terminate resistor 120 ohm/);
 });
 
+scenario('finds a margin that a rate makes thin once typing pauses, and loses it with the fix', async (workbench) => {
+  await workbench.openFile('trial/thin.pair');
+  const told = (all) => inFile(all, 'thin.pair').filter(({ code }) => code === 'margin-low');
+  await workbench.problems((all) => told(all).length === 0);
+  const lines = readFileSync(join(stores, 'trial/thin.pair'), 'utf8').split('\n');
+  const line = lines.findIndex((one) => one.includes(' 19200 ')) + 1;
+  await workbench.goTo({ line, column: lines[line - 1].indexOf('19200') + 1 });
+  for (let digit = 0; digit < 5; digit++) await workbench.page.keyboard.press('Delete');
+  await workbench.page.keyboard.type('115200');
+  const [finding] = told(await workbench.problems((all) => told(all).length === 1));
+  assert.match(finding.message, /^simulated at 115\.2 kbit\/s .* 200 mV is wanted: at [\d,]+ bit\/s it would be /);
+  await picture(workbench, 'margin-low');
+  const titles = await workbench.quickFixes(finding, (all) => all.some((title) => /^Run at /.test(title)));
+  await workbench.quickFix(
+    titles.find((title) => /^Run at /.test(title)),
+    finding,
+  );
+  await workbench.editorText((text) => !text.includes('115200'));
+  await workbench.problems((all) => told(all).length === 0);
+});
+
 scenario('opens the page of a rule from its finding', async (workbench) => {
   await workbench.openFile('trial/safe.pair');
   await workbench.problems((all) => inFile(all, 'safe.pair').length > 0);
