@@ -24,12 +24,15 @@ export function signalEffect(study: BusStudy, cause: Cause): readonly RelatedPla
   return [{ message, place: bus.landings[now.landing]!.place }];
 }
 
-/** `0.35 V beyond the threshold are left here at worst while head drives`. */
+/** What lies farther beyond is no level any more: bits that add up on a bus that rings. */
+const mostShort = volts(2);
+
+/** `at worst 350 mV beyond the receiver's threshold is left here while head drives`. */
 export function leftText({ bus }: BusStudy, { margin, driver }: BusMargin, where = 'here'): string {
   const drives = `while ${bus.landings[driver]!.name} drives`;
-  return margin < 0
-    ? `at worst the level ${where} is ${formatVolts(volts(-margin))} short of the receiver's threshold ${drives}`
-    : `at worst ${formatVolts(margin)} beyond the receiver's threshold is left ${where} ${drives}`;
+  if (0 <= margin) return `at worst ${formatVolts(margin)} beyond the receiver's threshold is left ${where} ${drives}`;
+  const short = -margin < mostShort ? formatVolts(volts(-margin)) : `more than ${formatVolts(mostShort)}`;
+  return `at worst the level ${where} is ${short} short of the receiver's threshold ${drives}`;
 }
 
 /** What is left with the fault, and what there would be without it. */
