@@ -13,11 +13,15 @@ import { findingsOf } from '../packet/store-findings.js';
 import type { PacketPage, PacketParams, SavedPacket, SavePacketParams, ServerRequests } from '../protocol.js';
 import { disk, fileOf } from './disk.js';
 
-/** @param bundle of packet/index.ts: most sessions never need it */
+/**
+ * @param bundle of packet/index.ts: most sessions never need it
+ * @param settled when nothing that the findings of these files need is being simulated any more
+ */
 export function servePackets(
   connection: Connection,
   desk: Desk,
   bundle: string,
+  settled: (files: ReadonlySet<string>) => Promise<void>,
   failed: (error: unknown) => void,
 ): void {
   const load = async (): Promise<typeof packets> => (await import(pathToFileURL(bundle).href)) as typeof packets;
@@ -57,6 +61,11 @@ export function servePackets(
 
   const save = async (params: SavePacketParams): Promise<SavedPacket> => {
     try {
+      // A page is followed while somebody types; what is kept says all that is open.
+      const store = storeAt(desk, fileOf(params.uri), params.position);
+      const written = store ? filesOf(store) : [];
+      for (const file of written) desk.project.findingsOf(file);
+      await settled(new Set(written));
       const packet = await made(params);
       if (!packet) return { problem: 'there is no store at this place any more' };
       const { packetFiles, writeFiles } = await load();

@@ -103,7 +103,7 @@ export function serve(connection: Connection, { waveWorker, packets }: Bundles):
   });
   serveWaves(connection, desk, new WaveRunner(waveWorker));
   serveDrawing(connection, desk, failed);
-  servePackets(connection, desk, packets, failed);
+  servePackets(connection, desk, packets, (files) => signals.settled(files), failed);
   connection.onRequest('fieldpair/checkWorkspace' satisfies keyof ServerRequests, async (): Promise<WorkspaceCheck> => {
     await texts.readWorkspace().catch(failed);
     await checker.settled();

@@ -140,6 +140,23 @@ it('a check of everything waits for all, and not for a pause', async () => {
   expect(runner.asked).toHaveLength(2);
 });
 
+it('who waits for one file has its buses simulated first, and goes on when they are done', async () => {
+  const { signals, runner } = started();
+  const first = built({ length: 70 });
+  signals.of(first.study);
+  const other = built({ name: 'others', length: 80 });
+  const elsewhere = { ...other.bus, blockPlace: { ...other.bus.blockPlace, file: 'other.pair' } };
+  signals.of(createStudy(other.store, elsewhere));
+  const settled = signals.settled(new Set(['other.pair']));
+  await vi.advanceTimersByTimeAsync(1);
+  expect(runner.asked.map(({ runs }) => runs[0]?.length)).toEqual([80]);
+  await runner.answer();
+  await vi.advanceTimersByTimeAsync(1);
+  await settled;
+  expect(signals.isBusy).toBe(true);
+  await signals.settled(new Set(['third.pair']));
+});
+
 it('a simulation that fails is told once, and the bus goes without', async () => {
   const { signals, runner, errors } = started();
   runner.askSignal = () => Promise.reject(new Error('no such luck'));

@@ -19,6 +19,12 @@ interface Wanted {
   readonly file: string;
 }
 
+/** Somebody who wants to go on once the buses of some files, or all, are done. */
+interface Waiting {
+  readonly files: ReadonlySet<string> | undefined;
+  readonly done: () => void;
+}
+
 export interface SignalsHost {
   readonly runner: Pick<WaveRunner, 'askSignal' | 'stop'>;
   readonly isOpen: (file: string) => boolean;
@@ -40,7 +46,7 @@ export class Signals {
   /** No simulation starts before this moment, in milliseconds of the process's own clock. */
   #restsUntil = 0;
   #timer: NodeJS.Timeout | undefined;
-  #waiting: (() => void)[] = [];
+  #waiting: readonly Waiting[] = [];
 
   constructor(host: SignalsHost) {
     this.#host = host;
@@ -73,12 +79,12 @@ export class Signals {
     return 0 < this.#wanted.size;
   }
 
-  /** Resolves when no bus waits any more; those that wait do not wait for typing to pause. */
-  settled(): Promise<void> {
-    if (!this.isBusy) return Promise.resolve();
-    return new Promise((resolve) => {
-      this.#waiting.push(resolve);
-      this.#schedule();
+  /** Resolves when no bus of these files, or of any, waits any more; they do not wait for typing to pause then. */
+  settled(files?: ReadonlySet<string>): Promise<void> {
+    return new Promise((done) => {
+      this.#waiting = [...this.#waiting, { files, done }];
+      this.#release();
+      if (this.#waiting.length) this.#schedule();
     });
   }
 
@@ -103,13 +109,9 @@ export class Signals {
 
   async #next(): Promise<void> {
     if (this.#running !== undefined) return;
+    this.#release();
     const [name, wanted] = this.#nearest() ?? [];
-    if (name === undefined || !wanted) {
-      const waiting = this.#waiting;
-      this.#waiting = [];
-      for (const done of waiting) done();
-      return;
-    }
+    if (name === undefined || !wanted) return;
     this.#running = name;
     const answer = await this.#simulated(wanted.bus);
     this.#running = undefined;
@@ -123,14 +125,20 @@ export class Signals {
     this.#schedule();
   }
 
-  /** Buses of open files first. */
+  /** Lets those go on whose buses are done. */
+  #release(): void {
+    const files = new Set([...this.#wanted.values()].map(({ file }) => file));
+    const waits = ({ files: own }: Waiting) => (own ? [...own].some((file) => files.has(file)) : 0 < files.size);
+    const released = this.#waiting.filter((one) => !waits(one));
+    this.#waiting = this.#waiting.filter(waits);
+    for (const { done } of released) done();
+  }
+
+  /** Buses that somebody waits for first, then those of open files. */
   #nearest(): readonly [string, Wanted] | undefined {
-    let first: readonly [string, Wanted] | undefined;
-    for (const entry of this.#wanted) {
-      if (this.#host.isOpen(entry[1].file)) return entry;
-      first ??= entry;
-    }
-    return first;
+    const all = [...this.#wanted];
+    const awaited = ({ file }: Wanted) => this.#waiting.some(({ files }) => files?.has(file));
+    return all.find(([, wanted]) => awaited(wanted)) ?? all.find(([, { file }]) => this.#host.isOpen(file)) ?? all[0];
   }
 
   /** Undefined when it was stopped. What fails is told once, and the bus goes without. */
