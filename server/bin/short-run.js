@@ -11,7 +11,6 @@ const settings = [
   '--invocation-count-for-turbofan=10000',
   '--max-inlined-bytecode-size=100',
   '--max-inlined-bytecode-size-cumulative=300',
-  '--no-turbo-escape',
   '--no-turbo-jt',
   '--no-turbo-loop-peeling',
   '--no-turbo-loop-rotation',

@@ -1,22 +1,26 @@
 /** One bus: from its statements to landings and runs. */
 import {
+  type BitsPerSecond,
   type Bus,
   type BusBias,
+  type BusKind,
   bitsPerSecond,
   type Cable,
+  type Celsius,
   type CharacterFormat,
   canGuideNames,
   celsius,
   type LengthUnit,
   type Pen,
   type Place,
+  type Ratio,
   type Run,
   ratio,
   type Sourced,
   type StoreNode,
 } from '@fieldpair/shared';
 import type { BusDeclaration, BusStatement } from '../generated/reader.js';
-import { added } from '../short-list.js';
+import { added, none } from '../short-list.js';
 import type { LandingDraft } from './landing-draft.js';
 import { Landings } from './landings.js';
 import type { Notes } from './notes.js';
@@ -26,7 +30,39 @@ import { RunDraft, readRun } from './run.js';
 import type { CatalogueScope } from './scope.js';
 import { kindOf, wordOf } from './words.js';
 
-type Draft = { -readonly [Key in keyof Bus]: Bus[Key] };
+/** Has all properties from the start, so that every bus is laid out alike and the rules read them fast. */
+class BusDraft implements Bus {
+  label?: string;
+  documentation?: string;
+  kind?: BusKind;
+  kindPlace?: Place;
+  rate?: Sourced<BitsPerSecond>;
+  format?: Sourced<CharacterFormat>;
+  cable?: Cable;
+  cablePlace?: Place;
+  runs: readonly Run[] = none;
+  pens: readonly Pen[] = none;
+  areas: readonly Place[] = none;
+  earths: Bus['earths'] = none;
+  biases: readonly BusBias[] = none;
+  guide?: NonNullable<Bus['guide']>;
+  samplePoint?: Sourced<Ratio>;
+  ambient?: Sourced<Celsius>;
+  colours?: NonNullable<Bus['colours']>;
+  lengthUnit: LengthUnit = 'm';
+  damaged = false;
+  unclear = false;
+
+  constructor(
+    readonly index: number,
+    readonly name: string,
+    readonly place: Place,
+    readonly blockPlace: Place,
+    readonly endPlace: Place,
+    readonly landings: readonly LandingDraft[],
+  ) {}
+}
+
 type Statement<Type extends BusStatement['type']> = Extract<BusStatement, { type: Type }>;
 
 export function buildBus(
@@ -41,24 +77,12 @@ export function buildBus(
   const kind = kindOf(declaration.kind, notes);
   const cable = declaration.cable && scope.cable(declaration.cable, notes);
   const landings = new Landings(name, kind, nodes, notes);
-  const course = buildCourse(declaration, landings, cable, scope, notes);
   const end = declaration.end - (notes.source.text[declaration.end - 1] === '}' ? 1 : 0);
-  const draft: Draft = {
-    index,
-    name,
-    place: notes.place(declaration.name),
-    blockPlace: notes.place(declaration),
-    endPlace: notes.place({ start: end, end }),
-    landings: landings.all,
-    ...course,
-    earths: [],
-    biases: [],
-    unclear: false,
-    lengthUnit: lengthUnitOf(declaration),
-    damaged:
-      course.damaged ||
-      notes.source.problems.some(({ start, end: last }) => declaration.start <= last && start <= declaration.end),
-  };
+  const place = notes.place(declaration.name);
+  const draft = new BusDraft(index, name, place, notes.place(declaration), notes.between(end, end), landings.all);
+  layCourse(declaration, draft, landings, cable, scope, notes);
+  draft.lengthUnit = lengthUnitOf(declaration);
+  if (notes.isDamaged(declaration)) draft.damaged = true;
   if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
   const documentation = notes.documentationAbove(declaration);
   if (documentation !== undefined) draft.documentation = documentation;
@@ -100,13 +124,14 @@ function lengthUnitOf(declaration: BusDeclaration): LengthUnit {
 }
 
 /** Follows the pen through `from`, runs and taps. */
-function buildCourse(
+function layCourse(
   declaration: BusDeclaration,
+  draft: BusDraft,
   landings: Landings,
   busCable: Cable | undefined,
   scope: CatalogueScope,
   notes: Notes,
-): Pick<Bus, 'runs' | 'pens' | 'areas' | 'damaged'> {
+): void {
   const runs: Run[] = [];
   const pens: Pen[] = [];
   const areas: Place[] = [];
@@ -115,7 +140,7 @@ function buildCourse(
   let pen: LandingDraft | undefined;
   for (const statement of declaration.statements) {
     if (statement.type === 'From') {
-      const place = notes.place(statement);
+      const place = notes.between(statement.start, statement.end);
       pen = statement.landing && landings.visit(statement.landing, 'from', place, area);
       if (pen) pens.push({ landing: pen.index, place });
       else damaged = true;
@@ -126,7 +151,7 @@ function buildCourse(
       // An empty name ends an area without beginning another.
       area = name.trim() === '' ? undefined : { value: name, place };
     } else if (statement.type === 'Run') {
-      const place = notes.place(statement);
+      const place = notes.between(statement.start, statement.end);
       const target = statement.landing && landings.visit(statement.landing, statement.tap ? 'tap' : 'to', place, area);
       if (statement.landing && !target) damaged = true;
       if (!pen) {
@@ -154,11 +179,14 @@ function buildCourse(
       }
     }
   }
-  return { runs, pens, areas, damaged };
+  draft.runs = runs;
+  draft.pens = pens;
+  draft.areas = areas;
+  draft.damaged = damaged;
 }
 
 /** Shield, bias, temperature and colours: what is said of the bus as a whole, once all its landings are known. */
-function readRemarks(declaration: BusDeclaration, draft: Draft, landings: Landings, notes: Notes): void {
+function readRemarks(declaration: BusDeclaration, draft: BusDraft, landings: Landings, notes: Notes): void {
   const earths: Bus['earths'][number][] = [];
   const biases: BusBias[] = [];
   for (const statement of declaration.statements) {

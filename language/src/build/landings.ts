@@ -49,11 +49,16 @@ export class Landings {
     const notes = this.#notes;
     const reference = tree.splice ?? tree.node;
     if (!reference) return undefined;
-    const referencePlace = notes.place({ start: reference.start, end: (tree.port ?? reference).end });
+    const referencePlace = notes.between(reference.start, (tree.port ?? reference).end);
     const draft = tree.splice ? this.#splice(tree.splice, referencePlace) : this.#landing(tree, referencePlace);
     if (!draft) return undefined;
     if (area && draft.visits === none) draft.area = area;
-    draft.visits = added(draft.visits, { place: notes.place(tree), referencePlace, statement, statementPlace });
+    draft.visits = added(draft.visits, {
+      place: notes.between(tree.start, tree.end),
+      referencePlace,
+      statement,
+      statementPlace,
+    });
     for (const property of tree.properties) this.#read(property, draft);
     return draft;
   }
@@ -175,7 +180,7 @@ export class Landings {
     if (written?.value === undefined) return;
     const notes = this.#notes;
     const value = written.negative ? -written.value : written.value;
-    const address = { value, place: notes.place(written) };
+    const address = { value, place: notes.between(written.start, written.end) };
     if (!draft.address) draft.address = address;
     else if (draft.address.value !== value) {
       const first = draft.address;

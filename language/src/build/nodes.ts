@@ -41,12 +41,12 @@ export function buildNodes(parts: readonly NodePart[]): Map<string, StoreNode> {
         return;
       }
       notes.declare('node', name);
-      const draft = new NodeDraft(name.text, notes.place(name));
+      const draft = new NodeDraft(name.text, notes.between(name.start, name.end));
       if (label !== undefined) draft.label = label;
       const documentation = notes.documentationAbove(at);
       if (documentation !== undefined) draft.documentation = documentation;
       if (device) {
-        draft.devicePlace = notes.place(device);
+        draft.devicePlace = notes.between(device.start, device.end);
         const known = scope.device(device, notes);
         if (known) draft.device = known;
       }

@@ -51,7 +51,7 @@ export function readRun(
   scope: CatalogueScope,
   notes: Notes,
 ): boolean {
-  if (tree.length) run.lengthPlace = notes.place(tree.length);
+  if (tree.length) run.lengthPlace = notes.between(tree.length.start, tree.length.end);
   const planned = quantityOf(tree.length, 'length', notes, positive, lengthUnits);
   if (planned !== undefined) {
     run.planned = metres(planned);

@@ -156,7 +156,10 @@ export function scan(text: string): Tokens | undefined {
 
 /** The number of a keyword or, for any other word, that of a name. */
 function wordNumber(text: string, start: number, end: number, hash: number): number {
-  for (const { spelling, number } of keywordsAt[hash % slotCount]!) {
+  const keywords = keywordsAt[hash % slotCount]!;
+  // Not one after the other by an iterator, which would be an object for every word of a text.
+  for (let index = 0; index < keywords.length; index++) {
+    const { spelling, number } = keywords[index]!;
     if (spelling.length === end - start && isAt(text, start, spelling)) return number;
   }
   return identifier;
