@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { isUnknown } from '../known.js';
-import { metres } from '../quantity.js';
+import type { Cable } from '../network.js';
+import { metres, ratio } from '../quantity.js';
 import { busOf, testCable } from '../testing/network.js';
-import { linkDelay, linkResistance } from './links.js';
+import { channelDelay, linkDelay, linkResistance } from './links.js';
 
 const links = () =>
   busOf('ethernet')
@@ -62,6 +63,15 @@ describe('the links of an Ethernet bus', () => {
     expect(isUnknown(resistance) ? undefined : resistance.nominal).toBeCloseTo(2 * 0.0842 * 90, 1);
     expect(second && linkDelay(study, second)).toBeCloseTo(90 / (0.66 * 299_792_458), 12);
     expect(study.shape.distance).toEqual([0, metres(40), 0, metres(90)]);
+    const withCords = (cable?: Cable) => {
+      const runs = second!.runs.map((run) => ({
+        ...run,
+        cords: { length: metres(10), place: run.place, ...(cable && { cable }) },
+      }));
+      return channelDelay(study, { ...second!, runs });
+    };
+    expect(withCords()).toBeCloseTo(100 / (0.66 * 299_792_458), 12);
+    expect(withCords(testCable({ velocity: ratio(0.5) }))).toBeCloseTo((90 / 0.66 + 10 / 0.5) / 299_792_458, 12);
     expect(study.delay.every((delay) => !isUnknown(delay))).toBe(true);
   });
 });

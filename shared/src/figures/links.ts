@@ -4,6 +4,7 @@
  */
 import { isUnknown, type Known, type Range } from '../known.js';
 import type { Bus, LandingIndex, Run } from '../network.js';
+import { cableVelocity, travelTime } from '../physics/delay.js';
 import { type Metres, metres, type Ohms, type Seconds, seconds } from '../quantity.js';
 import type { BusStudy } from './study.js';
 import { outAndBack } from './trunk.js';
@@ -68,6 +69,20 @@ export function linkDelay(study: BusStudy, link: Link): Known<Seconds> {
     const delay = study.runDelay(run);
     if (isUnknown(delay)) return delay;
     total += delay;
+  }
+  return seconds(total);
+}
+
+/** The same through the cords too, where they are stated: the whole channel. Cords of unknown velocity count as the cable. */
+export function channelDelay(study: BusStudy, link: Link): Known<Seconds> {
+  const fixed = linkDelay(study, link);
+  if (isUnknown(fixed)) return fixed;
+  let total: number = fixed;
+  for (const { cable, cords } of link.runs) {
+    if (!cords) continue;
+    const [own, beside] = [cords.cable, cable].map((one) => one && cableVelocity(one));
+    const velocity = own === undefined || isUnknown(own) ? beside : own;
+    if (velocity !== undefined && !isUnknown(velocity)) total += travelTime(cords.length, velocity);
   }
   return seconds(total);
 }

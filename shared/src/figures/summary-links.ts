@@ -3,7 +3,7 @@ import { channelLink, linkDelayLimit, linkLoop, permanentLink } from '../limits/
 import { apartLimit, segmentDevices, segmentForm, segmentStub, segmentWarmth } from '../limits/free-topology.js';
 import type { Limit } from '../limits/limit.js';
 import { formatNumber, formatOhms, formatSeconds, type Metres, metres } from '../quantity.js';
-import { linkDelay, linkResistance } from './links.js';
+import { channelDelay, linkResistance } from './links.js';
 import { type BusStudy, isUnknown, type Known } from './study.js';
 import type { SummaryLine } from './summary.js';
 
@@ -64,7 +64,7 @@ export function linkLines(study: BusStudy): SummaryLine[] {
     );
   const loops = links.map((link) => linkResistance(study, link));
   lines.push(worst('largest loop', loops, (loop) => loop.nominal, formatOhms, linkLoop));
-  const delays = links.map((link) => linkDelay(study, link));
+  const delays = links.map((link) => channelDelay(study, link));
   lines.push(worst('longest delay', delays, (delay) => delay, formatSeconds, linkDelayLimit));
   return lines;
 }
