@@ -187,13 +187,7 @@ scenario('is a PDF that poppler reads: embedded fonts, text, an outline, vector 
   const texts = run('pdftotext', '-layout', file, '-').split('\f').slice(0, -1);
   assert.equal(texts.length, pages);
   const all = texts.join('\n');
-  for (const text of [
-    'produce1',
-    'freezerDoor2',
-    'D+ (plus)',
-    'Terminator: switch ON',
-    'Quillbrook 12, Fennel Street',
-  ]) {
+  for (const text of ['produce1', 'freezerDoor2', 'D+ (plus)', 'Terminator: ON', 'Quillbrook 12, Fennel Street']) {
     assert.ok(all.includes(text), text);
   }
   for (const [index, text] of texts.entries()) assert.match(text, new RegExp(`page ${index + 1} of ${pages}\\b`));

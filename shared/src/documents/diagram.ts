@@ -1,9 +1,10 @@
 /** The one-line diagram of a bus, for paper and for a phone. */
 import { type DrawingOptions, drawStore } from '../drawing/index.js';
 import type { Part, Shape } from '../drawing/scene.js';
-import type { BusStudy } from '../figures/study.js';
+import { type BusStudy, createStudy } from '../figures/study.js';
 import type { Finding } from '../finding.js';
-import type { Store } from '../network.js';
+import type { Bus, Store } from '../network.js';
+import type { LengthUnit } from '../quantity.js';
 import type { Block } from './packet.js';
 import type { Picture } from './picture.js';
 
@@ -15,13 +16,17 @@ const paperWidth = 520;
 /** What a phone shows at once. */
 const phoneWidth = 360;
 
-export const diagram = (store: Store, study: BusStudy, findings: readonly Finding[]): Block[] => [
-  {
-    kind: 'drawing',
-    wide: drawn(store, study, findings, { width: paperWidth }),
-    narrow: drawn(store, study, findings, { width: phoneWidth }),
-  },
-];
+/** @param lengthUnit of all sheets, which may not be that of the bus's text */
+export function diagram(store: Store, bus: Bus, findings: readonly Finding[], lengthUnit: LengthUnit): Block[] {
+  const study = createStudy(store, bus, { lengthUnit });
+  return [
+    {
+      kind: 'drawing',
+      wide: drawn(store, study, findings, { width: paperWidth }),
+      narrow: drawn(store, study, findings, { width: phoneWidth }),
+    },
+  ];
+}
 
 function drawn(store: Store, study: BusStudy, findings: readonly Finding[], options: DrawingOptions): Picture {
   const { width, height, title, description, parts } = drawStore(store, [study], findings, options);

@@ -32,25 +32,27 @@ export function terminatorText(
 ): string | undefined {
   const on = terminations.map((one) => {
     const value = terminationValue(one);
-    if (one.means === 'switch') return `switch ON (${value})`;
+    if (one.means === 'switch') return `ON (switch, ${value})`;
     return one.means === 'fixed'
       ? `built in (${value}), cannot be switched`
       : `land a resistor, ${value}, across the pair`;
   });
   const hasSwitch = port?.terminator?.mode === 'switch';
-  if (hasSwitch && !terminations.some(({ means }) => means === 'switch')) on.push('switch OFF');
+  if (hasSwitch && !terminations.some(({ means }) => means === 'switch'))
+    on.push(0 < on.length ? 'its own switch OFF' : 'OFF');
   if (0 < on.length) return on.join('; ');
-  if (switchedOff !== undefined) return 'switch OFF';
+  if (switchedOff !== undefined) return 'OFF';
   return kind !== undefined && rs485Kinds.has(kind) && splice === undefined ? 'none here' : undefined;
 }
 
 function biasText({ biases }: Bus, { index, port }: Landing): string | undefined {
   const here = biases.filter(({ landing }) => landing === index);
   const lines = here.map(({ builtIn, up, down, supply }) => {
-    if (builtIn) return port?.bias?.mode === 'fixed' ? 'built in, cannot be switched' : 'switch ON';
+    if (builtIn) return port?.bias?.mode === 'fixed' ? 'built in, cannot be switched' : 'ON (switch)';
     return `land ${formatOhms(up)} from plus to ${formatNumber(supply, 1)} V and ${formatOhms(down)} from minus to common`;
   });
-  if (port?.bias?.mode === 'switch' && !here.some(({ builtIn }) => builtIn)) lines.push('switch OFF');
+  if (port?.bias?.mode === 'switch' && !here.some(({ builtIn }) => builtIn))
+    lines.push(0 < lines.length ? 'its own switch OFF' : 'OFF');
   return lines.length === 0 ? undefined : lines.join('; ');
 }
 

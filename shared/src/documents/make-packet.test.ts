@@ -191,6 +191,20 @@ describe('a packet', () => {
     expect(rows.find((row) => row[1] === 'head' && row[3] === 'B (minus)')?.[5]).toBe('no blue in it (red, white)');
   });
 
+  it.each(['ft', 'm'] as const)('draws lengths in %s where all sheets have them so', (unit) => {
+    const { store, study } = coloured();
+    const { sheets } = makePacket(store, [study], { date, unit });
+    const drawings = sheets.flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === 'drawing' ? [block.wide, block.narrow] : [])),
+    );
+    expect(drawings).toHaveLength(2);
+    for (const { shapes } of drawings) {
+      const texts = shapes.flatMap((shape) => (shape.shape === 'text' ? shape.text : [])).join(' ');
+      expect(texts).toMatch(unit === 'ft' ? /\d ft\b/ : /\d m\b/);
+      expect(texts).not.toMatch(unit === 'ft' ? /\d m\b/ : /\d ft\b/);
+    }
+  });
+
   it('gives a resistor and a capacitor for a terminator that has both', () => {
     const { store, study } = coloured();
     const small = tablesOn(makePacket(store, [study], { date }), 'parts-list')[2]!;

@@ -60,7 +60,7 @@ export function makePacket(store: Store, studies: readonly BusStudy[], options: 
     const bus = busTitle(study.bus);
     const id = (name: string) => `${name}-${index + 1}`;
     // In the order of the work.
-    add('diagram', 'One-line diagram', false, diagram(store, study, findings), bus);
+    add('diagram', 'One-line diagram', false, diagram(store, study.bus, findings, units[0]), bus);
     add('pull-list', 'Pull and cut list', 1 < units.length, pullList(study, id('runs'), pull), bus);
     add('landing-schedule', 'Landing schedule', false, landingSchedule(study, id('landings'), units), bus);
     const addresses = addressTable(study, id('addresses'));
