@@ -10,7 +10,7 @@
  */
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join, sep } from 'node:path';
+import { basename, dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -47,10 +47,11 @@ const loadedApart = {
   name: 'loaded-apart',
   setup({ onLoad, onResolve }) {
     const names = Object.keys(apart).join('|');
-    onResolve({ filter: new RegExp(`^\\./(${names})\\.js$`) }, ({ path }) => ({
-      path: path.replace(/js$/, 'cjs'),
-      external: true,
-    }));
+    onResolve({ filter: new RegExp(`/(${names})\\.js$`) }, ({ path, resolveDir }) => {
+      const source = relative(root, join(resolveDir, path)).replaceAll(sep, '/').replace(/js$/, 'ts');
+      const [name] = Object.entries(apart).find(([, file]) => file === source) ?? [];
+      return name && { path: `./${name}.cjs`, external: true };
+    });
     // Langium starts when a text first needs its recovery: that takes as long as checking a hundred stores.
     onLoad({ filter: /[\\/]read[\\/]read-sheet\.ts$/ }, ({ path }) => {
       const eager = "import { readWithRecovery } from './recovery.js';";
@@ -114,9 +115,13 @@ const pages = {
   sourcemap: false,
 };
 
+/** In bytes: every command reads all of it. */
+const largestProgram = 2e6;
+
 /** The command line begins with the hash of its text, by which code that was kept of it is known to be of this one. */
 function identified({ path, contents }) {
   if (basename(path) !== 'cli.cjs') return { path, contents };
+  if (largestProgram < contents.length) throw new Error('Something that most commands do without is part of cli.cjs.');
   const hash = createHash('sha256').update(contents).digest('hex');
   return { path, contents: Buffer.concat([Buffer.from(`/* ${hash} */`), contents]) };
 }
