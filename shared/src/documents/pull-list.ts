@@ -87,7 +87,7 @@ export function pullList({ bus }: BusStudy, id: string, options: PullOptions): B
         notes: [
           `Cut: ${slackText(slack, units)}.`,
           ...reelNotes(bus, options),
-          'Mark both ends of each run with the bus and the run\u2019s number before it is pulled. Write under built what was really pulled.',
+          'Mark both ends of each run with the bus and its number before pulling. Write the real length under built.',
         ],
       },
     },

@@ -1,11 +1,11 @@
 /** A table over as many pages as it takes: heads on each page, rows of a group together, merged cells as one. */
-import type { Cell, Column, Row, Table } from '@fieldpair/shared/documents';
+import type { Cell, Row, Table } from '@fieldpair/shared/documents';
 import { columnHead, dash, groupsOf } from '../layout.js';
+import { type Grid, gridOf, padding, sum } from './columns.js';
 import type { Pages } from './page.js';
 import { leading, type Pen } from './pen.js';
 import { drawPicture } from './picture.js';
 
-const padding = 3;
 /** Above and below, where lines keep their own distance. */
 const inset = 2;
 const tickSize = 11;
@@ -18,20 +18,13 @@ interface SetCell {
   draw(x: number, y: number, width: number): void;
 }
 
-/** Columns as wide as their shares, at places from the left margin on. */
-interface Grid {
-  readonly columns: readonly Column[];
-  readonly places: readonly number[];
-  readonly widths: readonly number[];
-}
-
 export function setTable(pages: Pages, table: Table): void {
   pages.pen.tags.element('Table', () => setRows(pages, table));
 }
 
 function setRows(pages: Pages, table: Table): void {
   const { pen } = pages;
-  const grid = gridOf(pen, table.columns, pages.left, pages.width);
+  const grid = gridOf(pen, table, pages.left, pages.width);
   const heads = headCells(pen, grid);
   const headHeight = tallest(heads);
   const mostRows = pages.height - headHeight - 2 * leading;
@@ -59,7 +52,6 @@ function setRows(pages: Pages, table: Table): void {
   }
 }
 
-const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 const tallest = (cells: readonly SetCell[]) => Math.max(...cells.map(({ height }) => height));
 
 function caption(pages: Pages, title: string, following: number): void {
@@ -72,48 +64,6 @@ function caption(pages: Pages, title: string, following: number): void {
     pages.y += 15;
   }
   pages.y += 2;
-}
-
-function gridOf(pen: Pen, columns: readonly Column[], left: number, room: number): Grid {
-  const widths = sharedWidths(
-    columns.map(({ width }) => width),
-    columns.map((column) => leastWidth(pen, column)),
-    room,
-  );
-  const places: number[] = [];
-  let x = left;
-  for (const width of widths) {
-    places.push(x);
-    x += width;
-  }
-  return { columns, places, widths };
-}
-
-/** No word of a head is broken. */
-const leastWidth = (pen: Pen, column: Column) =>
-  Math.max(
-    ...columnHead(column)
-      .split(' ')
-      .map((word) => pen.width(word, undefined, 'bold')),
-  ) +
-  2 * padding +
-  0.5;
-
-/** By shares, but for columns that would get less than their least: the others share what is left. */
-function sharedWidths(shares: readonly number[], least: readonly number[], room: number): number[] {
-  const fixed = new Set<number>();
-  for (;;) {
-    const taken = sum([...fixed].map((index) => least[index]!));
-    const total = sum(shares.filter((_, index) => !fixed.has(index)));
-    const widths = shares.map((share, index) => (fixed.has(index) ? least[index]! : ((room - taken) * share) / total));
-    const short = widths.flatMap((width, index) => (!fixed.has(index) && width < least[index]! ? index : []));
-    // When even the least of all is too much, shares alone decide.
-    if (short.length === 0) return widths;
-    for (const index of short) fixed.add(index);
-    if (fixed.size === shares.length || room <= sum([...fixed].map((index) => least[index]!))) {
-      return shares.map((share) => (room * share) / sum(shares));
-    }
-  }
 }
 
 function headCells(pen: Pen, { columns, widths }: Grid): SetCell[] {
