@@ -13,9 +13,11 @@ import {
   type LengthUnit,
   type Pen,
   type Place,
+  type Port,
   type Ratio,
   type Run,
   ratio,
+  type ShieldEarth,
   type Sourced,
   type StoreNode,
 } from '@fieldpair/shared';
@@ -43,8 +45,8 @@ class BusDraft implements Bus {
   runs: readonly Run[] = none;
   pens: readonly Pen[] = none;
   areas: readonly Place[] = none;
-  earths: Bus['earths'] = none;
-  biases: readonly BusBias[] = none;
+  readonly earths: ShieldEarth[] = [];
+  readonly biases: BusBias[] = [];
   guide?: NonNullable<Bus['guide']>;
   samplePoint?: Sourced<Ratio>;
   ambient?: Sourced<Celsius>;
@@ -185,64 +187,66 @@ function layCourse(
   draft.damaged = damaged;
 }
 
-/** Shield, bias, temperature and colours: what is said of the bus as a whole, once all its landings are known. */
+/** What is said of the bus as a whole, once all its landings are known. */
 function readRemarks(declaration: BusDeclaration, draft: BusDraft, landings: Landings, notes: Notes): void {
-  const earths: Bus['earths'][number][] = [];
-  const biases: BusBias[] = [];
+  // Just this loop, of which there are many rounds: V8 takes long to optimise what each kind of remark comes to.
   for (const statement of declaration.statements) {
-    switch (statement.type) {
-      case 'BusShield': {
-        const place = notes.place(statement);
-        const landing = landings.find(statement.at, 'its shield cannot be earthed there');
-        const through = terminationOf(statement.resistance, statement.capacitance, notes);
-        earths.push({ ...(landing && { landing: landing.index }), ...(through && { through }), place });
-        break;
-      }
-      case 'BusBias': {
-        const bias = readBias(statement, landings, notes);
-        if (bias) biases.push(bias);
-        else draft.unclear = true;
-        break;
-      }
-      case 'Ambient': {
-        const value = quantityOf(statement.temperature, 'temperature', notes, { from: -90, to: 200 }, ['degC', 'degF']);
-        if (value !== undefined) draft.ambient = { value: celsius(value), place: notes.place(statement) };
-        else draft.unclear = true;
-        break;
-      }
-      case 'Guide': {
-        const name = wordOf(statement.name, canGuideNames, 'guide', notes);
-        if (name) draft.guide = { value: name, place: notes.place(statement) };
-        else draft.unclear = true;
-        break;
-      }
-      case 'SamplePoint': {
-        const value = quantityOf(statement.point, 'ratio', notes, { from: 0.5, to: 1 });
-        if (value !== undefined) draft.samplePoint = { value: ratio(value), place: notes.place(statement) };
-        else draft.unclear = true;
-        break;
-      }
-      case 'BusColours': {
-        const names = { '+': 'plus', '-': 'minus', shield: 'shield', common: 'common' } as const;
-        const colours: { plus?: string; minus?: string; shield?: string; common?: string } = {};
-        for (const { role, colour } of statement.colours)
-          if (role && colour?.text !== undefined) colours[names[role]] = colour.text;
-        draft.colours = { ...colours, place: notes.place(statement) };
-        break;
-      }
-      default:
-        break;
-    }
+    if (statement.type !== 'Run' && statement.type !== 'From') readRemark(statement, draft, landings, notes);
   }
   for (const landing of landings.all) {
-    const bias = landing.port?.bias;
-    if (bias?.mode === 'fixed') {
-      const { mode: _, ...values } = bias;
-      biases.push({ landing: landing.index, ...values, place: landing.place, builtIn: true });
-    }
+    if (landing.port?.bias?.mode === 'fixed') draft.biases.push(fixedBias(landing, landing.port.bias));
   }
-  draft.earths = earths;
-  draft.biases = biases;
+}
+
+function fixedBias(landing: LandingDraft, { mode: _, ...values }: NonNullable<Port['bias']>): BusBias {
+  return { landing: landing.index, ...values, place: landing.place, builtIn: true };
+}
+
+/** Shield, bias, temperature, colours and the like. */
+function readRemark(statement: BusStatement, draft: BusDraft, landings: Landings, notes: Notes): void {
+  switch (statement.type) {
+    case 'BusShield': {
+      const place = notes.place(statement);
+      const landing = landings.find(statement.at, 'its shield cannot be earthed there');
+      const through = terminationOf(statement.resistance, statement.capacitance, notes);
+      draft.earths.push({ ...(landing && { landing: landing.index }), ...(through && { through }), place });
+      break;
+    }
+    case 'BusBias': {
+      const bias = readBias(statement, landings, notes);
+      if (bias) draft.biases.push(bias);
+      else draft.unclear = true;
+      break;
+    }
+    case 'Ambient': {
+      const value = quantityOf(statement.temperature, 'temperature', notes, { from: -90, to: 200 }, ['degC', 'degF']);
+      if (value !== undefined) draft.ambient = { value: celsius(value), place: notes.place(statement) };
+      else draft.unclear = true;
+      break;
+    }
+    case 'Guide': {
+      const name = wordOf(statement.name, canGuideNames, 'guide', notes);
+      if (name) draft.guide = { value: name, place: notes.place(statement) };
+      else draft.unclear = true;
+      break;
+    }
+    case 'SamplePoint': {
+      const value = quantityOf(statement.point, 'ratio', notes, { from: 0.5, to: 1 });
+      if (value !== undefined) draft.samplePoint = { value: ratio(value), place: notes.place(statement) };
+      else draft.unclear = true;
+      break;
+    }
+    case 'BusColours': {
+      const names = { '+': 'plus', '-': 'minus', shield: 'shield', common: 'common' } as const;
+      const colours: { plus?: string; minus?: string; shield?: string; common?: string } = {};
+      for (const { role, colour } of statement.colours)
+        if (role && colour?.text !== undefined) colours[names[role]] = colour.text;
+      draft.colours = { ...colours, place: notes.place(statement) };
+      break;
+    }
+    default:
+      break;
+  }
 }
 
 /** Inside the 450 to 650 ohm of Modbus (MODBUS over Serial Line V1.02, 3.4.6); holds 200 mV with a full load. */

@@ -102,6 +102,9 @@ export class Project {
     this.#read(file);
     const keys = this.#units.keysOf(file);
     this.#textFindings(file);
+    for (const key of keys) this.#units.unit(key);
+    // Nothing of a tree is looked at once its stores are built.
+    this.#library.release(file);
     for (const key of keys) this.#storeFindings(key);
     this.#release(file, keys);
   }
