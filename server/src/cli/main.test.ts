@@ -1,7 +1,7 @@
 /** The program as a process of its own, bundled as the build does it: streams, statuses, and nothing left over. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { closeSync, existsSync, mkdtempSync, openSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -85,11 +85,32 @@ describe('the program', () => {
     });
   });
 
-  it('takes it well when its reader has seen enough', async () => {
-    const child = start(['explain'], folder);
-    child.stdout.destroy();
-    expect(await finished(child)).toMatchObject({ error: '' });
+  it('ends with the status of the whole run when its reader has seen enough', async () => {
+    const unknown = Array.from({ length: 3000 }, (_, index) => `  node n${index} : Missing\n`).join('');
+    const { folder: stores } = sandbox({ 'x.pair': `store northgate {\n${unknown}}\n` });
+    for (const [args, status] of [
+      [['explain'], 0],
+      [['check', 'x.pair'], 1],
+      [['check', 'x.pair', '--watch'], 0],
+    ] as const) {
+      const child = start([...args], stores);
+      child.stdout.destroy();
+      expect(await finished(child)).toMatchObject({ status, error: '' });
+    }
   });
+
+  // Where the system has a device that is always full.
+  for (const device of ['/dev/full'].filter((path) => existsSync(path))) {
+    it('says that what it prints to is full', async () => {
+      const full = openSync(device, 'w');
+      const child = spawn(process.execPath, [join(folder, 'cli.mjs'), 'explain'], { stdio: ['ignore', full, 'pipe'] });
+      expect(await finished(child)).toMatchObject({
+        status: 2,
+        error: 'fieldpair: cannot print any further: its disk is full\n',
+      });
+      closeSync(full);
+    });
+  }
 
   it('serves an editor on standard input and output', async () => {
     const child = start(['serve', '--stdio'], folder);

@@ -3,12 +3,11 @@
  * taps, rate and load need in order to tell how much harm a fault does.
  */
 import { isUnknown, type Known, type Unknown } from '../known.js';
-import { dueTermination, isTerminatedWell } from '../limits/due-terminator.js';
-import { limitedLength } from '../limits/length.js';
 import { slowerRates } from '../limits/rates.js';
 import type { Bus, Landing, LandingIndex } from '../network.js';
 import { type BitsPerSecond, metres, type Ratio, ratio } from '../quantity.js';
 import { type BusMargin, busMargin, healthyMargin, isHealthy } from './bus-margin.js';
+import { rightedBusOf } from './righted-bus.js';
 import { type BusStudy, createStudy } from './study.js';
 import { marginFloor } from './wave-margins.js';
 
@@ -68,39 +67,6 @@ export function signalOf(study: BusStudy): Known<Signal> {
   }
   const shorter = shorterShare(rightedBus, isHealthyBus);
   return { ...whole, righted, withoutTaps, ...(shorter !== undefined && { shorter }) };
-}
-
-interface Righted {
-  readonly righted: Bus;
-  /** Whose terminators were wrong, as they were. */
-  readonly faulty: readonly Landing[];
-  /** Whether anything was crossed. */
-  readonly uncrossed: boolean;
-}
-
-/**
- * The bus with the terminator that is due at each end that has none or an unworkable one, none elsewhere, and nothing
- * crossed. A bus without two ends stays as it is.
- */
-function rightedBusOf(study: BusStudy): Righted {
-  const { bus, shape } = study;
-  const { ends } = shape;
-  if (!ends) return { righted: bus, faulty: [], uncrossed: false };
-  const length = limitedLength(study);
-  const faulty: Landing[] = [];
-  let uncrossed = false;
-  const landings = bus.landings.map((landing) => {
-    const { crossed, ...upright } = landing;
-    const isEnd = ends.includes(landing.index);
-    const isRight = isEnd ? isTerminatedWell(bus, landing, length) : landing.terminations.length === 0;
-    if (!isRight) faulty.push(landing);
-    if (isRight && crossed === undefined) return landing;
-    uncrossed ||= crossed !== undefined;
-    const due = isEnd ? [{ means: 'resistor' as const, ...dueTermination(bus, landing) }] : [];
-    return { ...upright, terminations: isRight ? landing.terminations : due };
-  });
-  const changed = uncrossed || 0 < faulty.length;
-  return { righted: changed ? { ...bus, landings } : bus, faulty, uncrossed };
 }
 
 const withTerminators = (bus: Bus, { index, terminations }: Landing): Bus => ({

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { busOf, headDevice, testCable } from '../../testing/network.js';
+import { createStudy } from '../study.js';
 import { busPage } from './bus-page.js';
 import { ohmsText } from './words.js';
 
@@ -31,6 +32,24 @@ describe('the page of a bus', () => {
     const [row = ''] = lines.filter((line) => line.startsWith('landing '));
     expect(row.split(/ {2,}/)).toEqual(['landing', 'address', 'distance', 'idle', 'delay']);
     expect(lines.filter((line) => line.startsWith('meter, driven unknown: '))).toHaveLength(1);
+  });
+
+  it('says first that part of the text is missing from its figures', () => {
+    const { store, bus, study } = chain('modbus-rtu').built();
+    const first = (made: typeof study) => busPage(made).lines[0];
+    expect(first(createStudy(store, { ...bus, damaged: true }))).toMatch(/^incomplete +part of its text was not/);
+    expect(first(createStudy(store, { ...bus, unclear: true }))).toMatch(/^incomplete +part of its text was not/);
+    expect(first(study)).toMatch(/^kind /);
+  });
+
+  it('says by how much the slowest answer on CAN misses the sample', () => {
+    const line = (length: number) =>
+      busPage(busOf('can', { rate: 1e6 }).from('a').to('b', length).built().study).lines.find((text) =>
+        text.startsWith('slowest answer'),
+      );
+    expect(line(10)).toMatch(/ \d+ ns before the sample$/);
+    // 100 m there and back at 66 % of the speed of light are 1.01 us, and a bit is sampled at 875 ns.
+    expect(line(100)).toMatch(/ \d+ ns after the sample$/);
   });
 
   it('shows nothing that a terminal would act on', () => {

@@ -44,6 +44,7 @@ const mostReasons = 8;
 export function busSheet(study: BusStudy): BusSheet {
   const { store, bus } = study;
   const facts: Fact[] = [
+    ...incomplete(study),
     ['kind', kindText(study)],
     ['cable', bus.cable?.name ?? 'unknown'],
     ['length', study.lengthText(study.length)],
@@ -64,6 +65,12 @@ export function busSheet(study: BusStudy): BusSheet {
     ...landingTable(study),
   };
 }
+
+/** Said first, so that nobody takes the figures of what could be read for those of the bus. */
+const incomplete = ({ bus }: BusStudy): Fact[] =>
+  bus.damaged || bus.unclear
+    ? [['incomplete', 'part of its text was not understood; these are the figures of the rest, without that part']]
+    : [];
 
 /** A column that is unknown everywhere is left out; why is told in any case. */
 function landingTable(study: BusStudy): Pick<BusSheet, 'columns' | 'rows' | 'unknown'> {

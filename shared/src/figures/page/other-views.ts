@@ -3,7 +3,7 @@
 import { listed } from '../../known.js';
 import { segmentLimits, unclassedCables } from '../../limits/free-topology.js';
 import { inputOf, loopDelayOf, propagation, samplePointOf } from '../../physics/can.js';
-import { formatNumber, formatOhms, formatSeconds, metres } from '../../quantity.js';
+import { formatNumber, formatOhms, formatSeconds, metres, type Seconds, seconds } from '../../quantity.js';
 import { linkResistance } from '../links.js';
 import { type BusStudy, isUnknown } from '../study.js';
 import { delayColumn, type Fact, type FiguresView, type LandingColumn, shown } from './figures-view.js';
@@ -49,9 +49,12 @@ function bitFacts(study: BusStudy): Fact[] {
   const { from, to, time, slack } = found;
   const loops = [from, to].map((landing) => formatSeconds(loopDelayOf(landing)));
   const assumed = [from, to].some(({ port }) => port?.delay === undefined) ? ', the most where unsaid' : '';
-  const text = `from ${from.name} to ${to.name} and back in ${formatSeconds(time)} (transceivers ${loops.join(' and ')}${assumed}), ${formatSeconds(slack)} before the sample`;
+  const text = `from ${from.name} to ${to.name} and back in ${formatSeconds(time)} (transceivers ${loops.join(' and ')}${assumed}), ${slackText(slack)}`;
   return [bit, ['slowest answer', text]];
 }
+
+const slackText = (slack: Seconds) =>
+  slack < 0 ? `${formatSeconds(seconds(-slack))} after the sample` : `${formatSeconds(slack)} before the sample`;
 
 function nodesText({ bus }: BusStudy): string {
   const nodes = bus.landings.filter(({ node }) => node);

@@ -51,6 +51,25 @@ describe('a driver with too much to drive', () => {
   });
 });
 
+describe('terminators that have findings of their own', () => {
+  // 5 V over 510 ohm twice and two terminators leaves 278 mV, and 189 mV with a third: less than the 200 mV of
+  // TIA-485-A. Three are 39 ohm together, one of 30 ohm with the other 24 ohm: less than its 54 ohm.
+  const biased = loadExample({ more: ['bias at head 510 ohm'] });
+  const third = biased.replace('address 1\n', 'address 1 terminate switch\n');
+  const small = biased.replace('address 2 terminate switch', 'address 2 terminate resistor 30 ohm');
+  const rules = (text: string) => checkText(text).map(({ rule }) => rule);
+
+  it('are the one cause of a low level and of a heavy load', () => {
+    expect(rules(third)).toEqual(['terminator-midline']);
+    expect(rules(small)).toEqual(['terminator-value']);
+  });
+
+  it('hide no bias that is wrong without them', () => {
+    expect(rules(third.replace('510 ohm', '1500 ohm'))).toEqual(['terminator-midline', 'bias-weak']);
+    expect(rules(small.replace('510 ohm', '200 ohm'))).toEqual(['driver-overloaded', 'terminator-value']);
+  });
+});
+
 it('tells a bias that cannot be understood, and not that there is none besides', () => {
   const text = loadExample({ needsBias: true, more: ['bias at head switch'] });
   expect(checkText(text, ['bias-switch-missing', 'bias-missing']).map(({ rule }) => rule)).toEqual([

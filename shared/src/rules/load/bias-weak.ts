@@ -1,14 +1,19 @@
 import { occasion } from '../../figures/occasions.js';
+import { rightedBusOf } from '../../figures/righted-bus.js';
+import { createStudy } from '../../figures/study.js';
 import { isUnknown } from '../../known.js';
 import { idleThreshold } from '../../limits/level.js';
 import { formatOhms, formatVolts, volts } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
-import { changeableBias, changedBias } from './bias-choice.js';
+import { changeableBias, changedBias, idles } from './bias-choice.js';
 import { loadExample } from './example.js';
 
 const threshold = volts(idleThreshold.value);
 
-/** Where a biased bus is weakest. A bus that nothing biases, or whose shape has its own finding, is not judged. */
+/**
+ * Where a biased bus is weakest. A bus that nothing biases, or whose shape has its own finding, is not judged; nor one
+ * whose level is low by its terminators alone, which have their own findings.
+ */
 export const biasWeak: BusRule = {
   id: 'bias-weak',
   severity: 'warning',
@@ -30,8 +35,10 @@ export const biasWeak: BusRule = {
     }
     const landing = at === undefined ? undefined : bus.landings[at];
     if (!landing) return;
+    const { righted } = rightedBusOf(study);
+    if (righted !== bus && idles(createStudy(study.store, righted)) !== 'weakly') return;
     report({
-      message: `bus ${bus.name} idles at ${formatVolts(weakest)} at ${landing.name}; ${formatVolts(threshold)} is ${idleThreshold.meaning}; use smaller bias resistors, one bias only and two terminators`,
+      message: `bus ${bus.name} idles at ${formatVolts(weakest)} at ${landing.name}; ${formatVolts(threshold)} is ${idleThreshold.meaning}; use smaller bias resistors, or fewer unit loads`,
       place: bus.biases[0]?.place ?? bus.place,
       at: landing.name,
       fixes: () => {
@@ -50,9 +57,9 @@ export const biasWeak: BusRule = {
   },
   explanation: {
     what: 'A biased bus idles below the level that a receiver needs.',
-    why: 'Bias and terminators divide the supply; many unit loads, long cable or a third terminator pull the idle level under 200 mV, where a receiver may read anything.',
+    why: 'Bias and terminators divide the supply; many unit loads and long cable pull the idle level under 200 mV, where a receiver may read anything. A third terminator does so too, and has its own finding.',
     field: 'Phantom characters between frames although bias is fitted, worst at the landing furthest from it.',
-    mend: 'Take bias resistors of a smaller value, within what the kind of bus allows, and see that just two terminators are on.',
+    mend: 'Take bias resistors of a smaller value, within what the kind of bus allows.',
     bad: loadExample({ more: ['bias at head 1500 ohm'] }),
     good: loadExample({ more: ['bias at head 510 ohm'] }),
     sources: ['TIA-485-A: receiver threshold of 200 mV', 'MODBUS over Serial Line V1.02, 3.4.6: 450 to 650 ohm'],

@@ -1,3 +1,4 @@
+import { rightedBusOf } from '../../figures/righted-bus.js';
 import { type BusStudy, createStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import { isUnknown, listed } from '../../known.js';
@@ -13,8 +14,9 @@ import { changeableBias, changedBias, idles, overload } from './bias-choice.js';
 import { loadExample } from './example.js';
 
 /**
- * What the head drives into, all resistors and loads of the bus together. A third terminator, a shape that is no chain
- * and a bias too many have their own findings, and are the cause where they are there.
+ * What the head drives into, all resistors and loads of the bus together. A terminator that should not be there or does
+ * not fit, a shape that is no chain and a bias too many have their own findings, and are the cause where it is not there
+ * without them.
  */
 export const driverOverloaded: BusRule = {
   id: 'driver-overloaded',
@@ -24,11 +26,12 @@ export const driverOverloaded: BusRule = {
   check: (study, report) => {
     const { bus, shape, head } = study;
     if (bus.damaged || !shape.ends || !head) return;
-    const places = study.census.remarked.reduce((sum, { terminations }) => sum + terminations.length, 0);
-    if (places > 2 || bus.biases.length > (biasLimit(bus.kind)?.value ?? bus.biases.length)) return;
+    if (bus.biases.length > (biasLimit(bus.kind)?.value ?? bus.biases.length)) return;
     if (!isUnknown(study.unitLoads) && unitLoadLimit.value < study.unitLoads) return;
     const load = overload(study);
     if (load === undefined) return;
+    const { righted } = rightedBusOf(study);
+    if (righted !== bus && overload(createStudy(study.store, righted)) === undefined) return;
     report({
       message: `the driver of ${head.name} works into ${formatOhms(load)} on bus ${bus.name}; ${leastDriverLoad.value} ohm is ${leastDriverLoad.meaning}; use larger bias resistors, terminators of the cable's impedance or fewer loads`,
       place: bus.place,
