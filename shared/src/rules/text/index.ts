@@ -1,5 +1,6 @@
 /** What is wrong with a text itself: its syntax, names, units, numbers, imports and waivers. */
 import type { Rule } from '../rule.js';
+import { areaContradicted } from './area-contradicted.js';
 import { biasSwitchMissing } from './bias-switch-missing.js';
 import { duplicateName } from './duplicate-name.js';
 import { importCycle } from './import-cycle.js';
@@ -31,6 +32,7 @@ export const textRules: readonly Rule[] = [
   valueImpossible,
   statementRepeated,
   statementForeign,
+  areaContradicted,
   revisionUnknown,
   notOnBus,
   penMissing,

@@ -20,6 +20,20 @@ describe('an import that is there and cannot be read', () => {
   });
 });
 
+describe('areas', () => {
+  const rule = textRules.find(({ id }) => id === 'area-contradicted');
+  const told = (text: string) => checkText(text, ['area-contradicted']).map(({ message }) => message);
+
+  it('are told once for a node, however often it is landed, and only where two are named', () => {
+    const bad = rule?.explanation.bad ?? '';
+    expect(told(bad)).toEqual([
+      'head.field2 is under area Back office here, and head.field1 under Plant room; head hangs in one of them',
+    ]);
+    expect(told(bad.replace('    area "Back office"\n', ''))).toEqual([]);
+    expect(told(bad.replace('area "Back office"', 'area ""'))).toEqual([]);
+  });
+});
+
 describe('one cause gives one finding', () => {
   it('does not call names unknown that a missing import may declare', () => {
     const text = 'import "absent.pair"\nstore northgate {\n  node compressor1 : DriveBoard\n}\n';
