@@ -1,6 +1,6 @@
 /** Reading `.pair` files from the file system of this machine. */
 import { readFileSync, type Stats, statSync } from 'node:fs';
-import { dirname, resolve } from 'node:path';
+import { resolve, sep } from 'node:path';
 import type { FileHost } from '@fieldpair/language';
 
 /** Either the text of a file or, as a clause that can follow `cannot read FILE: `, why there is none. */
@@ -12,6 +12,7 @@ export type ReadResult = ReturnType<FileHost['read']>;
  */
 export class NodeFiles implements FileHost {
   readonly #regular: ReadonlySet<string>;
+  #last = { folder: '', path: '', target: '' };
 
   /** @param regular files that were just seen to be regular ones, so that reading need not ask the system again. */
   constructor(regular: Iterable<string> = []) {
@@ -19,7 +20,12 @@ export class NodeFiles implements FileHost {
   }
 
   resolve(from: string, path: string): string {
-    return resolve(dirname(from), path.replaceAll('\\', '/'));
+    const folder = from.slice(0, from.lastIndexOf(sep) + 1);
+    // Files of a fleet import the same few.
+    if (folder !== this.#last.folder || path !== this.#last.path) {
+      this.#last = { folder, path, target: resolve(folder, path.replaceAll('\\', '/')) };
+    }
+    return this.#last.target;
   }
 
   read(file: string): ReadResult {

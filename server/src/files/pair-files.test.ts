@@ -1,5 +1,6 @@
 import { symlinkSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative, resolve, sep } from 'node:path';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sandbox } from '../cli/testing/sandbox.js';
 import { pairFiles, shownPath } from './pair-files.js';
@@ -48,6 +49,18 @@ describe('pairFiles', () => {
     ).toThrow('cannot read b/node_modules/..: there is no such file or folder');
     expect(() => pairFiles(['empty'], sandbox({ 'empty/x.txt': '' }).folder)).toThrow(
       'there are no .pair files in empty',
+    );
+  });
+});
+
+describe('shownPath', () => {
+  it('is the way from the working folder to any path', () => {
+    const part = fc.constantFrom('a', 'ab', 'b', 'c d');
+    const path = fc.array(part, { maxLength: 4 }).map((parts) => resolve('/', ...parts));
+    fc.assert(
+      fc.property(path, path, (file, workingFolder) => {
+        expect(shownPath(file, workingFolder)).toBe(relative(workingFolder, file).split(sep).join('/'));
+      }),
     );
   });
 });

@@ -1,6 +1,6 @@
 /** Which files a command is about: those named, and every `.pair` file in the folders named. */
 import { readdirSync, type Stats, statSync } from 'node:fs';
-import { join, relative, resolve, sep } from 'node:path';
+import { relative, resolve, sep } from 'node:path';
 import { CommandFailure } from '../cli/failure.js';
 import { fileProblem, irregularity, readText } from './node-files.js';
 
@@ -37,8 +37,20 @@ export function pairFiles(paths: readonly string[], workingFolder: string): stri
 
 /** Relative to the working folder, with forward slashes: the same on every system. */
 export function shownPath(file: string, workingFolder: string): string {
-  return relative(workingFolder, file).split(sep).join('/');
+  // Of the working folder itself, and of folders around it, the last part of the path is not shown.
+  if (workingFolder.startsWith(file)) return relativePath(file, workingFolder);
+  const nameStart = file.lastIndexOf(sep) + 1;
+  const folder = file.slice(0, nameStart);
+  // Files by the thousand lie in few folders.
+  if (folder !== lastFolder.folder || workingFolder !== lastFolder.workingFolder) {
+    lastFolder = { folder, workingFolder, shown: relativePath(folder, workingFolder) };
+  }
+  return lastFolder.shown === '' ? file.slice(nameStart) : `${lastFolder.shown}/${file.slice(nameStart)}`;
 }
+
+let lastFolder = { folder: '', workingFolder: '', shown: '' };
+
+const relativePath = (path: string, workingFolder: string) => relative(workingFolder, path).split(sep).join('/');
 
 /** The text of a file that a command cannot do without. @throws CommandFailure when it cannot be read. */
 export function textOrFailure(file: string, workingFolder: string, options: { keepMark?: boolean } = {}): string {
@@ -59,8 +71,9 @@ function addFolder(top: string, workingFolder: string, found: Set<string>): numb
   for (let folder = waiting.pop(); folder !== undefined; folder = waiting.pop()) {
     const here = folder;
     const entries = attempt(shownPath(here, workingFolder) || '.', () => readdirSync(here, { withFileTypes: true }));
+    const inside = here.endsWith(sep) ? here : here + sep;
     for (const entry of entries) {
-      const path = join(here, entry.name);
+      const path = inside + entry.name;
       if (entry.isDirectory()) {
         if (isSearched(entry.name)) waiting.push(path);
       } else if (
