@@ -34,13 +34,18 @@ export function serve(connection: Connection, { waveWorker, packets }: Bundles):
   const failed = (error: unknown) =>
     connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error));
   // A thread for rules and one for views, so that neither waits for the other.
-  const signals = new Signals({
+  const signals: Signals = new Signals({
     runner: new WaveRunner(waveWorker),
     isOpen: (file) => open.has(file),
+    busAt: ({ file, store, bus }) =>
+      project
+        .storesOf(file)
+        .find(({ name }) => name === store)
+        ?.buses.find(({ name }) => name === bus),
     changed: (file) => checker.touch(project.reconsider(file)),
     failed,
   });
-  const project = new Project(disk, { signal: signals.of });
+  const project: Project = new Project(disk, { signal: signals.of });
   const desk = new Desk(project);
   const checker = new Checker({
     desk,

@@ -44,7 +44,7 @@ class Runner {
   }
 }
 
-function started(open: readonly string[] = []) {
+function started(open: readonly string[] = ['test.pair']) {
   vi.useFakeTimers();
   onTestFinished(() => {
     vi.useRealTimers();
@@ -52,21 +52,28 @@ function started(open: readonly string[] = []) {
   const runner = new Runner();
   const changed: string[] = [];
   const errors: unknown[] = [];
+  const written = new Map<string, Bus>();
   const signals = new Signals({
     runner,
     isOpen: (file) => open.includes(file),
+    busAt: ({ file, bus }) => written.get(`${file} ${bus}`),
     changed: (file) => changed.push(file),
     failed: (error) => errors.push(error),
   });
-  return { signals, runner, changed, errors };
+  const write = (study: BusStudy) => written.set(`${study.bus.blockPlace.file} ${study.bus.name}`, study.bus);
+  const of = (study: BusStudy) => {
+    write(study);
+    return signals.of(study);
+  };
+  return { signals, runner, changed, errors, of, written };
 }
 
 const sameAs = (study: BusStudy) => signalOf(study);
 
 it('a signal is simulated once nobody has typed for 300 ms, and then told', async () => {
-  const { signals, runner, changed } = started();
+  const { signals, runner, of, changed } = started();
   const { study } = built();
-  expect(signals.of(study)).toBe(signalPending);
+  expect(of(study)).toBe(signalPending);
   await vi.advanceTimersByTimeAsync(250);
   signals.rest();
   await vi.advanceTimersByTimeAsync(250);
@@ -75,44 +82,44 @@ it('a signal is simulated once nobody has typed for 300 ms, and then told', asyn
   expect(runner.asked).toHaveLength(1);
   await runner.answer();
   expect(changed).toEqual(['test.pair']);
-  expect(signals.of(study)).toEqual(sameAs(study));
+  expect(of(study)).toEqual(sameAs(study));
   expect(signals.isBusy).toBe(false);
 });
 
 it('the same wiring elsewhere in the text is not simulated again', async () => {
-  const { signals, runner } = started();
-  signals.of(built().study);
+  const { runner, of } = started();
+  of(built().study);
   await vi.advanceTimersByTimeAsync(300);
   await runner.answer();
-  expect(isUnknown(signals.of(built({ name: 'others' }).study))).toBe(false);
+  expect(isUnknown(of(built({ name: 'others' }).study))).toBe(false);
   await vi.advanceTimersByTimeAsync(1000);
   expect(runner.asked).toHaveLength(1);
 });
 
 it('the last answer stands while the next one is simulated, with the landings as they are counted now', async () => {
-  const { signals, runner } = started();
+  const { runner, of } = started();
   const first = built();
-  signals.of(first.study);
+  of(first.study);
   await vi.advanceTimersByTimeAsync(300);
   await runner.answer();
-  const before = signals.of(first.study) as Signal;
+  const before = of(first.study) as Signal;
   const second = built({ more: true });
-  const standing = signals.of(second.study) as Signal;
+  const standing = of(second.study) as Signal;
   expect(standing.asWritten.margin).toBe(before.asWritten.margin);
   expect(second.bus.landings[standing.asWritten.landing]!.name).toBe(
     first.bus.landings[before.asWritten.landing]!.name,
   );
   await vi.advanceTimersByTimeAsync(300);
   await runner.answer();
-  expect(signals.of(second.study)).toEqual(sameAs(second.study));
+  expect(of(second.study)).toEqual(sameAs(second.study));
 });
 
 it('an edit stops what runs for the bus as it was, and waits again', async () => {
-  const { signals, runner, changed } = started();
-  signals.of(built().study);
+  const { runner, of, changed } = started();
+  of(built().study);
   await vi.advanceTimersByTimeAsync(300);
   const { study } = built({ length: 60 });
-  signals.of(study);
+  of(study);
   expect(runner.stopped).toBe(1);
   await vi.advanceTimersByTimeAsync(290);
   expect(runner.asked).toHaveLength(1);
@@ -123,9 +130,9 @@ it('an edit stops what runs for the bus as it was, and waits again', async () =>
 });
 
 it('a check of everything waits for all, and not for a pause', async () => {
-  const { signals, runner } = started();
-  signals.of(built().study);
-  signals.of(built({ name: 'others', length: 70 }).study);
+  const { signals, runner, of } = started();
+  of(built().study);
+  of(built({ name: 'others', length: 70 }).study);
   let isSettled = false;
   const settled = signals.settled().then(() => {
     isSettled = true;
@@ -141,12 +148,12 @@ it('a check of everything waits for all, and not for a pause', async () => {
 });
 
 it('who waits for one file has its buses simulated first, and goes on when they are done', async () => {
-  const { signals, runner } = started();
+  const { signals, runner, of } = started();
   const first = built({ length: 70 });
-  signals.of(first.study);
+  of(first.study);
   const other = built({ name: 'others', length: 80 });
   const elsewhere = { ...other.bus, blockPlace: { ...other.bus.blockPlace, file: 'other.pair' } };
-  signals.of(createStudy(other.store, elsewhere));
+  of(createStudy(other.store, elsewhere));
   const settled = signals.settled(new Set(['other.pair']));
   await vi.advanceTimersByTimeAsync(1);
   expect(runner.asked.map(({ runs }) => runs[0]?.length)).toEqual([80]);
@@ -157,21 +164,31 @@ it('who waits for one file has its buses simulated first, and goes on when they 
   await signals.settled(new Set(['third.pair']));
 });
 
+it('a bus that is not written any more is not simulated, and nobody waits for it', async () => {
+  const { signals, runner, of, written } = started();
+  of(built().study);
+  written.clear();
+  const settled = signals.settled();
+  await vi.advanceTimersByTimeAsync(1);
+  await settled;
+  expect(runner.asked).toEqual([]);
+});
+
 it('a simulation that fails is told once, and the bus goes without', async () => {
-  const { signals, runner, errors } = started();
+  const { runner, of, errors } = started();
   runner.askSignal = () => Promise.reject(new Error('no such luck'));
   const { study } = built();
-  signals.of(study);
+  of(study);
   await vi.advanceTimersByTimeAsync(400);
   expect(errors).toHaveLength(1);
-  expect(signals.of(study)).toEqual({ unknown: 'the signal: its simulation failed' });
+  expect(of(study)).toEqual({ unknown: 'the signal: its simulation failed' });
   await vi.advanceTimersByTimeAsync(400);
   expect(errors).toHaveLength(1);
 });
 
 it('kinds that have no waves are not asked about', async () => {
-  const { signals, runner } = started();
-  expect(signals.of(busOf('free-topology').from('a').to('b', 5).built().study)).toHaveProperty('unknown');
+  const { runner, of } = started();
+  expect(of(busOf('free-topology').from('a').to('b', 5).built().study)).toHaveProperty('unknown');
   await vi.advanceTimersByTimeAsync(1000);
   expect(runner.asked).toEqual([]);
 });

@@ -2,6 +2,7 @@
  * Has the signals of buses simulated meanwhile, for rules that ask for them while they check: each once its text has
  * rested, in a thread of its own, one bus after the other. Until an answer is there the last one stands.
  */
+import { createHash } from 'node:crypto';
 import { type Bus, type BusStudy, bareBus, hasWaves, type Known, type Signal, signalPending } from '@fieldpair/shared';
 import type { WaveRunner } from '../waves/wave-runner.js';
 import { type ToldSignal, told } from './told-signal.js';
@@ -12,11 +13,16 @@ const usualPause = 300;
 const mostKept = 2000;
 const task = 'rules';
 
-/** A bus that waits for its simulation. */
-interface Wanted {
-  readonly bus: Bus;
-  readonly key: string;
+/** Where a bus is written. */
+export interface BusPlace {
   readonly file: string;
+  readonly store: string;
+  readonly bus: string;
+}
+
+/** A bus that waits for its simulation. Not the bus itself: thousands of closed stores may wait. */
+interface Wanted extends BusPlace {
+  readonly key: string;
 }
 
 /** Somebody who wants to go on once the buses of some files, or all, are done. */
@@ -28,6 +34,8 @@ interface Waiting {
 export interface SignalsHost {
   readonly runner: Pick<WaveRunner, 'askSignal' | 'stop'>;
   readonly isOpen: (file: string) => boolean;
+  /** The bus as it is written now, if it still is. */
+  readonly busAt: (place: BusPlace) => Bus | undefined;
   /** A bus of this file has another signal than before. */
   readonly changed: (file: string) => void;
   readonly failed: (error: unknown) => void;
@@ -55,20 +63,23 @@ export class Signals {
   /** What is known of a bus's signal at once; what is not known is simulated soon. */
   readonly of = ({ store, bus }: BusStudy): Known<Signal> => {
     if (!hasWaves(bus)) return { unknown: `the signal of a ${bus.kind} bus` };
-    const name = `${bus.blockPlace.file}\n${store.name}\n${bus.name}`;
-    const bare = bareBus(bus);
-    const key = JSON.stringify(bare);
+    const { file } = bus.blockPlace;
+    const name = `${file}\n${store.name}\n${bus.name}`;
+    const key = keyOf(bareBus(bus));
     const answer = this.#answers.get(key);
     if (answer) {
       this.#answers.delete(key);
       this.#answers.set(key, answer);
       this.#forget(name);
-      this.#told.set(name, { signal: answer, names: bus.landings.map((landing) => landing.name) });
+      // Only of what somebody may be typing does the last answer stand.
+      if (this.#host.isOpen(file)) {
+        this.#told.set(name, { signal: answer, names: bus.landings.map((landing) => landing.name) });
+      } else this.#told.delete(name);
       return answer;
     }
     if (this.#wanted.get(name)?.key !== key) {
       this.#forget(name);
-      this.#wanted.set(name, { bus: bare, key, file: bus.blockPlace.file });
+      this.#wanted.set(name, { key, file, store: store.name, bus: bus.name });
       this.rest();
     }
     return told(this.#told.get(name), bus) ?? signalPending;
@@ -112,8 +123,15 @@ export class Signals {
     this.#release();
     const [name, wanted] = this.#nearest() ?? [];
     if (name === undefined || !wanted) return;
+    const bare = this.#asWanted(wanted);
+    if (!bare) {
+      // It was written otherwise meanwhile, or is gone; whoever checks it asks again.
+      this.#wanted.delete(name);
+      this.#schedule();
+      return;
+    }
     this.#running = name;
-    const answer = await this.#simulated(wanted.bus);
+    const answer = await this.#simulated(bare);
     this.#running = undefined;
     if (answer) {
       this.#keep(wanted.key, answer);
@@ -123,6 +141,18 @@ export class Signals {
       }
     }
     this.#schedule();
+  }
+
+  /** The bus as it was when it was asked about; undefined where it is not written like that any more. */
+  #asWanted(wanted: Wanted): Bus | undefined {
+    try {
+      const bus = this.#host.busAt(wanted);
+      const bare = bus && bareBus(bus);
+      return bare && keyOf(bare) === wanted.key ? bare : undefined;
+    } catch (error) {
+      this.#host.failed(error);
+      return undefined;
+    }
   }
 
   /** Lets those go on whose buses are done. */
@@ -159,3 +189,6 @@ export class Signals {
     }
   }
 }
+
+/** Of all that the signal depends on, which takes kilobytes to write down. */
+const keyOf = (bare: Bus): string => createHash('sha256').update(JSON.stringify(bare)).digest('base64');
