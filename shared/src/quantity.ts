@@ -126,11 +126,11 @@ export const inSi = (value: number, { scale, offset = 0 }: UnitDefinition): numb
 /** In which unit lengths are shown to a person. */
 export type LengthUnit = 'ft' | 'm';
 
-/** By the most decimals; making one takes longer than formatting a hundred numbers. */
+/** By the most decimals, and without a sign where nothing is left of a negative number; making one takes longer than formatting a hundred numbers. */
 const formats: Intl.NumberFormat[] = [];
 
 function withDecimals(value: number, most: number): string {
-  formats[most] ??= new Intl.NumberFormat('en-US', { maximumFractionDigits: most });
+  formats[most] ??= new Intl.NumberFormat('en-US', { maximumFractionDigits: most, signDisplay: 'negative' });
   return formats[most].format(value);
 }
 

@@ -53,6 +53,23 @@ describe('advice on a sound bus', () => {
   });
 });
 
+it('advises no rate at which CAN could not answer within a bit', () => {
+  const node = testDevice('Node', { kind: 'can', resistance: ohms(30_000), delay: seconds(250e-9) });
+  const line = (length: number) =>
+    busOf('can', { rate: 125_000 })
+      .from('a', { device: node, terminate: 120 })
+      .to('b', length, { device: node, terminate: 120 })
+      .built();
+  // CiA 301 and 102: 1 Mbit/s up to 25 m, 250 kbit/s up to 250 m; levels alone would allow far more on both.
+  expect(advice(line(20)).fastest).toBe(1e6);
+  const long = line(120);
+  expect(advice(long).fastest).toBe(250_000);
+  expect(leastMargin(long, { driver: 0, rate: bitsPerSecond(1e6) })).toBeGreaterThanOrEqual(healthyMargin);
+  expect(adviceText(long.study, advice(long))[0]).toMatch(
+    /^By its waveforms, its length and its slowest answer, 250,000 /,
+  );
+});
+
 describe('advice on a bus with a fault', () => {
   it('puts the missing terminator first, then a slower rate, and the terminator does cure it', () => {
     const built = chain(2e6, undefined);

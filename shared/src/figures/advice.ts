@@ -4,13 +4,13 @@
  */
 import { isUnknown, type Unknown } from '../known.js';
 import { dueTermination } from '../limits/due-terminator.js';
-import { firstLengthLimit, limitedLength } from '../limits/length.js';
+import { firstLengthLimit, isWithinGuide, limitedLength } from '../limits/length.js';
 import { settableRates } from '../limits/rates.js';
 import type { LandingIndex, Run } from '../network.js';
+import { answersAt } from '../physics/can.js';
 import type { Fault } from '../physics/wave/fault.js';
 import {
   type BitsPerSecond,
-  bitsPerSecond,
   formatNumber,
   formatOhms,
   formatSeconds,
@@ -28,7 +28,10 @@ import { type WaveQuestion, wavesOf } from './waves.js';
 export interface WaveAdvice {
   /** The least margin of all landings, at the worst of all tolerances. */
   readonly margin: Volts;
-  /** The fastest of the usual rates with a healthy margin; undefined when none has one. */
+  /**
+   * The fastest of the usual rates with a healthy margin, on CAN of those that its length and its slowest answer allow;
+   * undefined when none has one.
+   */
   readonly fastest?: BitsPerSecond;
   /**
    * How much longer the trunk may grow at the end away from the driver, and what happens there, as a clause; undefined
@@ -55,12 +58,12 @@ export function waveAdvice(study: BusStudy, driver: LandingIndex): WaveAdvice | 
     return isUnknown(waves) ? Number.NEGATIVE_INFINITY : leastMargin(waves.landings);
   };
   const margin = leastMargin(asIs.landings);
-  const fastest = ratesOf(study).find((rate) => healthyMargin <= marginWith({ rate: bitsPerSecond(rate) }));
+  const fastest = ratesOf(study).find((rate) => healthyMargin <= marginWith({ rate }));
   const growth = healthyMargin <= margin ? growthOf(study, driver, marginWith) : undefined;
   const cures = healthyMargin <= margin ? [] : curesOf(study, asIs.edge.time, fastest, marginWith);
   return {
     margin: volts(margin),
-    ...(fastest !== undefined && { fastest: bitsPerSecond(fastest) }),
+    ...(fastest !== undefined && { fastest }),
     ...(growth && { growth }),
     cures,
   };
@@ -78,12 +81,19 @@ function leastMargin(landings: readonly { readonly cutOff: boolean; readonly mar
 /** Whether the ports state which rates they can be set to. */
 const statesRates = ({ bus }: BusStudy): boolean => bus.landings.some(({ port }) => port && 0 < port.rates.length);
 
-/** The rates that the bus may be set to, the fastest first: its own, and usual ones that no port speaks against. */
-function ratesOf({ bus }: BusStudy): number[] {
-  const rates = new Set<number>(settableRates(bus));
+/**
+ * The rates that the bus may be set to, the fastest first: its own, and usual ones that no port speaks against. On CAN
+ * all nodes answer within a bit, so that a rate is not only a matter of levels.
+ */
+function ratesOf(study: BusStudy): BitsPerSecond[] {
+  const { bus } = study;
+  const rates = new Set(settableRates(bus));
   if (bus.rate) rates.add(bus.rate.value);
-  return [...rates].sort((left, right) => right - left);
+  const possible = bus.kind === 'can' ? [...rates].filter((rate) => isPossibleOnCan(study, rate)) : [...rates];
+  return possible.sort((left, right) => right - left);
 }
+
+const isPossibleOnCan = (study: BusStudy, rate: BitsPerSecond) => isWithinGuide(study, rate) && answersAt(study, rate);
 
 function growthOf(study: BusStudy, driver: LandingIndex, marginWith: MarginWith): WaveAdvice['growth'] {
   const { bus, shape } = study;
@@ -167,10 +177,11 @@ export function adviceText(study: BusStudy, { fastest, growth, cures, margin }: 
   const { lengthText, bus } = study;
   const among = statesRates(study) ? 'rate that its devices share' : 'usual rate';
   const healthy = `a healthy margin, ${formatNumber(healthyMargin * 1000)} mV at worst`;
+  const by = bus.kind === 'can' ? 'By its waveforms, its length and its slowest answer' : 'By its waveforms';
   const lines = [
     fastest === undefined
-      ? `By its waveforms, no ${among} leaves bus ${bus.name} ${healthy}.`
-      : `By its waveforms, ${formatNumber(fastest)} bit/s is the fastest ${among} that leaves bus ${bus.name} ${healthy}.`,
+      ? `${by}, no ${among} leaves bus ${bus.name} ${healthy}.`
+      : `${by}, ${formatNumber(fastest)} bit/s is the fastest ${among} that leaves bus ${bus.name} ${healthy}.`,
   ];
   if (growth) {
     lines.push(

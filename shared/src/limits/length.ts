@@ -78,6 +78,10 @@ export function limitedLength(study: BusStudy): Metres {
   return endToEnd ? study.trunkLength : study.length;
 }
 
+/** Whether a CAN line is no longer than its guide allows at a rate. */
+export const isWithinGuide = (study: BusStudy, rate: BitsPerSecond): boolean =>
+  limitedLength(study) <= (study.canGuide.length(rate) ?? 0);
+
 /** Length times rate, in metres times bits per second. */
 const lengthTimesRate = 1e8;
 /** Below this the copper's resistance limits the length, not the rate. */

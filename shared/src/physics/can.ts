@@ -5,7 +5,17 @@ import type { BusStudy } from '../figures/study.js';
 import { isUnknown, type Known } from '../known.js';
 import { canLevels, canTerminators } from '../limits/can.js';
 import type { Bus, Landing } from '../network.js';
-import { type Metres, metres, type Ohms, ohms, type Ratio, ratio, type Seconds, seconds } from '../quantity.js';
+import {
+  type BitsPerSecond,
+  type Metres,
+  metres,
+  type Ohms,
+  ohms,
+  type Ratio,
+  ratio,
+  type Seconds,
+  seconds,
+} from '../quantity.js';
 import { lowered, terminatorTolerance } from './tolerance.js';
 
 /**
@@ -55,6 +65,12 @@ export function propagation(study: BusStudy): Known<Propagation | undefined> {
     time: seconds(way.length),
     slack: seconds(samplePointOf(bus) * bitTime - way.length),
   };
+}
+
+/** Whether the slowest answer comes before the sample at a rate, as far as the delays are known. */
+export function answersAt(study: BusStudy, rate: BitsPerSecond): boolean {
+  const found = propagation(study);
+  return isUnknown(found) || !found || found.time <= samplePointOf(study.bus) / rate;
 }
 
 /** How long a line of one velocity may be for a rate and one loop delay, by the same formula. */

@@ -1,10 +1,10 @@
 import { isUnknown } from '../../known.js';
 import { lengthLimit, limitedLength } from '../../limits/length.js';
-import { propagation, samplePointOf } from '../../physics/can.js';
+import { answersAt, propagation, samplePointOf } from '../../physics/can.js';
 import { formatNumber, formatRate, formatSeconds, seconds } from '../../quantity.js';
 import { canExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
-import { answersAt, slowerFixes } from './rate-too-fast-for-length.js';
+import { slowerFixes } from './rate-too-fast-for-length.js';
 
 /** The way there and back against the part of the bit before its sample. A line too long for its rate is told as that. */
 export const propagationOverBudget: BusRule = {

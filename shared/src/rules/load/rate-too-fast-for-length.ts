@@ -1,9 +1,8 @@
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
-import { isUnknown } from '../../known.js';
-import { lengthForRate, lengthLimit, limitedLength } from '../../limits/length.js';
+import { isWithinGuide, lengthForRate, lengthLimit, limitedLength } from '../../limits/length.js';
 import { slowerRates } from '../../limits/rates.js';
-import { propagation, samplePointOf } from '../../physics/can.js';
+import { answersAt } from '../../physics/can.js';
 import { type BitsPerSecond, formatRate, metres } from '../../quantity.js';
 import type { BusRule, Report } from '../rule.js';
 import { signalEffect } from '../signal-effect.js';
@@ -60,15 +59,8 @@ function checkCan(study: BusStudy, report: (finding: Report) => void): void {
   report({
     message: `bus ${name} runs ${study.lengthText(length)}; ${study.lengthText(metres(limit.value))} is ${limit.meaning} (${study.lengthText(metres(length - limit.value))} over); slow it down or shorten it`,
     place: rate.place,
-    fixes: () =>
-      slowerFixes(study, (slower) => length <= (study.canGuide.length(slower) ?? 0) && answersAt(study, slower)),
+    fixes: () => slowerFixes(study, (slower) => isWithinGuide(study, slower) && answersAt(study, slower)),
   });
-}
-
-/** Whether the slowest answer comes before the sample at a rate, as far as the delays are known. */
-export function answersAt(study: BusStudy, rate: BitsPerSecond): boolean {
-  const found = propagation(study);
-  return isUnknown(found) || !found || found.time <= samplePointOf(study.bus) / rate;
 }
 
 /** The fastest of the slower usual rates that will do and that every device can be set to. */
