@@ -129,7 +129,7 @@ class FedPart {
     const nominal = tree.solve(source.voltage, stated, draws);
     if (!nominal) {
       this.collapses = 'always';
-      return { unknown: 'the voltages: the loads ask for more than the cable can carry' };
+      return { unknown: 'a voltage at which the loads get what they ask for' };
     }
     const warm = this.runs.map((run) => 2 * known(this.warmResistance(run)).high);
     const worst = tree.solve(lowered(source.voltage, tolerance), warm, draws);

@@ -21,6 +21,15 @@ it('says once what is not known', () => {
   expect(lines.some((line) => line.startsWith('lost'))).toBe(false);
 });
 
+it('says of a supply that collapses what there is none of', () => {
+  const lines = linesOf(supplyExample(soundSupply).replace(/draws .* dc/g, 'draws 500 W dc'));
+  const missing = 'unknown: a voltage at which the loads get what they ask for';
+  expect(lines.filter((line) => line.startsWith('given'))).toEqual([
+    expect.stringMatching(new RegExp(`^given +${missing}$`)),
+  ]);
+  expect(lines).toContain(`voltage, current ${missing}`);
+});
+
 it('the page of a loop has its states, and the alarm of each contact', () => {
   const lines = linesOf(loopExample(soundLoop));
   expect(lines.some((line) => /^normal +4\.7 kohm \(4\.47 to 4\.94 kohm\), read as normal$/.test(line))).toBe(true);
