@@ -31,8 +31,10 @@ function reportImports({ file }: SourceText, library: Library, notes: Notes): vo
     }
     const absent = library.absence(target);
     if (absent) {
-      const rule = absent.missing ? 'import-missing' : 'import-unreadable';
-      notes.report(rule, `${path} cannot be read: ${absent.problem}; correct the path`, place);
+      const message = `${path} cannot be read: ${absent.problem}`;
+      // Of a file that is there, the path is not what is wrong.
+      if (absent.missing) notes.report('import-missing', `${message}; correct the path`, place);
+      else notes.report('import-unreadable', message, place);
     } else if (target === file) {
       notes.report('import-cycle', 'this file imports itself; remove the import', place, {
         unnecessary: true,

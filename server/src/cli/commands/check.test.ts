@@ -28,6 +28,16 @@ describe('fieldpair check', () => {
     expect(statuses).toEqual([0, 0, 1]);
   });
 
+  it('blames the path of an import only where nothing is there', async () => {
+    const box = sandbox({ 'x.pair': 'import "none.pair"\nimport "latin.pair"\n' });
+    box.write('latin.pair', Uint8Array.of(0x4b, 0xe4));
+    const { out } = await box.run('check', 'x.pair', '--format', 'json');
+    expect(JSON.parse(out).findings).toMatchObject([
+      { message: 'none.pair cannot be read: there is no such file or folder; correct the path' },
+      { message: 'latin.pair cannot be read: it is not UTF-8 text; save it as UTF-8' },
+    ]);
+  });
+
   it('keeps to the rules that were asked for', async () => {
     const box = sandbox({ 'x.pair': clean.replace('DriveBoard\n}\n', 'DriveBored\n}\n') });
     const { status, out } = await box.run('check', 'x.pair', '--format', 'json', '--rule', 'address-clash', 'no-head');
