@@ -1,30 +1,9 @@
 /** Every sample, whole and cut short anywhere: nothing throws, nothing is lost, nothing depends on the order. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { createStudy } from '@fieldpair/shared';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { Project } from '../language/src/workspace/project.js';
-
-const samples = fileURLToPath(new URL('../samples', import.meta.url));
-const texts = new Map(
-  readdirSync(samples, { recursive: true, encoding: 'utf8' })
-    .filter((path) => path.endsWith('.pair'))
-    .map((path) => [path.replaceAll('\\', '/'), readFileSync(join(samples, path), 'utf8')]),
-);
-
-function projectOf(files: ReadonlyMap<string, string>): Project {
-  const project = new Project({
-    resolve: (from, path) => relative(samples, join(samples, dirname(from), path)).replaceAll('\\', '/'),
-    read: (file) => {
-      const text = files.get(file);
-      return text === undefined ? { problem: 'it does not exist', missing: true } : { text };
-    },
-  });
-  for (const file of files.keys()) project.add(file);
-  return project;
-}
+import type { Project } from '../language/src/workspace/project.js';
+import { projectOf, sampleTexts, unsimulatedProjectOf } from './testing/samples.js';
 
 const told = (project: Project) =>
   project.check().findings.map(({ rule, message, place }) => `${place.file}:${place.start} ${rule} ${message}`);
@@ -32,9 +11,9 @@ const told = (project: Project) =>
 const tokenEnds = (text: string) => [...text.matchAll(/[^\s]+/g)].map(({ index, 0: token }) => index + token.length);
 
 describe('the samples', () => {
-  it.each([...texts.keys()])('%s may end after any of its words', (file) => {
-    const text = texts.get(file) ?? '';
-    const project = projectOf(texts);
+  it.each([...sampleTexts.keys()])('%s may end after any of its words', (file) => {
+    const text = sampleTexts.get(file) ?? '';
+    const project = unsimulatedProjectOf(sampleTexts);
     for (const end of tokenEnds(text)) {
       project.add(file, text.slice(0, end));
       for (const finding of project.findingsOf(file)) {
@@ -45,17 +24,17 @@ describe('the samples', () => {
   });
 
   it('say the same in whatever order they are read', () => {
-    const expected = told(projectOf(texts));
+    const expected = told(unsimulatedProjectOf(sampleTexts));
     fc.assert(
-      fc.property(fc.shuffledSubarray([...texts], { minLength: texts.size }), (order) => {
-        expect(told(projectOf(new Map(order)))).toEqual(expected);
+      fc.property(fc.shuffledSubarray([...sampleTexts], { minLength: sampleTexts.size }), (order) => {
+        expect(told(unsimulatedProjectOf(new Map(order)))).toEqual(expected);
       }),
       { numRuns: 20 },
     );
   });
 
   it('say the same after edits as when read anew', () => {
-    const files = [...texts.keys()];
+    const files = [...sampleTexts.keys()];
     const edit = fc.record({
       file: fc.constantFrom(...files),
       at: fc.nat(8000),
@@ -64,8 +43,8 @@ describe('the samples', () => {
     });
     fc.assert(
       fc.property(fc.array(edit, { maxLength: 6 }), (edits) => {
-        const now = new Map(texts);
-        const project = projectOf(now);
+        const now = new Map(sampleTexts);
+        const project = unsimulatedProjectOf(now);
         project.check();
         for (const { file, at, drop, insert } of edits) {
           const text = now.get(file) ?? '';
@@ -73,7 +52,7 @@ describe('the samples', () => {
           project.add(file, now.get(file));
           project.findingsOf(file);
         }
-        expect(told(project)).toEqual(told(projectOf(now)));
+        expect(told(project)).toEqual(told(unsimulatedProjectOf(now)));
       }),
       { numRuns: 40 },
     );

@@ -1,22 +1,12 @@
 /** The samples as drawings: all of each store is there, and all of it can be read. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { posix } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { XMLValidator } from 'fast-xml-parser';
 import { describe, expect, it } from 'vitest';
-import { Project } from '../language/src/workspace/project.js';
 import { createStudy, drawStore, printColours, sceneSvg } from '../shared/src/index.js';
 import { illegible } from '../shared/src/testing/legible.js';
+import { projectOf, sampleTexts } from './testing/samples.js';
 
-const samples = fileURLToPath(new URL('../samples/', import.meta.url));
-const project = new Project({
-  resolve: (from, path) => posix.join(posix.dirname(from), path),
-  read: (file) => ({ text: readFileSync(samples + file, 'utf8') }),
-});
-const files = readdirSync(samples, { recursive: true, encoding: 'utf8' })
-  .map((file) => file.replaceAll('\\', '/'))
-  .filter((file) => file.endsWith('.pair'));
-for (const file of files) project.add(file);
+const files = [...sampleTexts.keys()];
+const project = projectOf(sampleTexts);
 const stores = new Map(files.flatMap((file) => project.storesOf(file).map((store) => [store.name, store] as const)));
 const findings = project.check().findings;
 

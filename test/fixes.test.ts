@@ -1,31 +1,12 @@
 /** Every fix of every finding in the samples: it mends what it is for, and breaks nothing else. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { posix } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { Finding } from '@fieldpair/shared';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { applyChanges, changesOfFix } from '../language/src/edit/safe-fixes.js';
 import { formatText } from '../language/src/format/format.js';
-import { Project } from '../language/src/workspace/project.js';
+import { projectOf, sampleTexts, unsimulatedProjectOf } from './testing/samples.js';
 
-const root = fileURLToPath(new URL('../samples/', import.meta.url));
-const texts = new Map(
-  readdirSync(root, { recursive: true, encoding: 'utf8' })
-    .filter((path) => path.endsWith('.pair'))
-    .map((path) => [path.replaceAll('\\', '/'), readFileSync(root + path, 'utf8')]),
-);
-const stores = [...texts.keys()].filter((file) => /^store /m.test(texts.get(file) ?? ''));
-
-function projectOf(files: ReadonlyMap<string, string>): Project {
-  return new Project({
-    resolve: (from, path) => posix.join(posix.dirname(from), path),
-    read: (file) => {
-      const text = files.get(file);
-      return text === undefined ? { problem: 'it does not exist', missing: true } : { text };
-    },
-  });
-}
+const stores = [...sampleTexts.keys()].filter((file) => /^store /m.test(sampleTexts.get(file) ?? ''));
 
 /** What is wrong, by rule and landing; information is no fault. */
 const faults = (findings: readonly Finding[]) => {
@@ -37,21 +18,19 @@ const faults = (findings: readonly Finding[]) => {
 };
 
 it.each(stores)('%s is mended by each fix that it is offered', (file) => {
-  const project = projectOf(texts);
-  project.add(file);
+  const project = projectOf(sampleTexts, [file]);
   const findings = project.findingsOf(file);
   const before = faults(findings);
   for (const finding of findings) {
     for (const fix of finding.waived ? [] : finding.fixes()) {
       const changes = changesOfFix(project, file, finding, fix);
-      const edited = new Map(texts);
+      const edited = new Map(sampleTexts);
       for (const one of new Set(changes.map((change) => change.file))) {
         const ofFile = changes.filter((change) => change.file === one);
-        edited.set(one, applyChanges(texts.get(one) ?? '', ofFile));
+        edited.set(one, applyChanges(sampleTexts.get(one) ?? '', ofFile));
       }
       const label = `${finding.rule} ${finding.at ?? ''}: ${fix.title}`;
-      const mended = projectOf(edited);
-      mended.add(file);
+      const mended = projectOf(edited, [file]);
       const left = mended.findingsOf(file);
       const after = faults(left);
       const same = left.filter(
@@ -108,18 +87,17 @@ it('any few slips in a store are mended by what is offered, and nothing makes a 
   const slip = fc.record({ slip: fc.constantFrom(...slips), at: fc.nat(200), other: fc.nat(200) });
   fc.assert(
     fc.property(fc.constantFrom(...files), fc.array(slip, { minLength: 1, maxLength: 4 }), (file, made) => {
-      const lines = (texts.get(file) ?? '').split('\n');
+      const lines = (sampleTexts.get(file) ?? '').split('\n');
       const wired = [...lines.keys()].filter((index) => /^ {4}(\d|tap|from|shield|bias)/.test(lines[index] ?? ''));
       for (const { slip: apply, at, other } of made) {
         const index = wired[at % wired.length] ?? 0;
         lines[index] = apply(
           lines[index] ?? '',
-          (texts.get(file) ?? '').split('\n')[wired[other % wired.length] ?? 0] ?? '',
+          (sampleTexts.get(file) ?? '').split('\n')[wired[other % wired.length] ?? 0] ?? '',
         );
       }
-      const files = new Map(texts).set(file, lines.join('\n'));
-      const project = projectOf(files);
-      project.add(file);
+      const files = new Map(sampleTexts).set(file, lines.join('\n'));
+      const project = unsimulatedProjectOf(files, [file]);
       const findings = project.findingsOf(file);
       // What cannot be read, or is said in two ways, has to be settled first.
       fc.pre(findings.every(({ rule }) => rule !== 'syntax' && rule !== 'statement-repeated'));
@@ -137,8 +115,7 @@ it('any few slips in a store are mended by what is offered, and nothing makes a 
               ),
             );
           }
-          const mended = projectOf(edited);
-          mended.add(file);
+          const mended = unsimulatedProjectOf(edited, [file]);
           const left = mended.findingsOf(file);
           const label = `${finding.rule}: ${fix.title}\n${edited.get(file)}`;
           expect(

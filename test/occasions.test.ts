@@ -1,21 +1,14 @@
 /** A rule that names its occasions has nothing to say of a bus that has none of them, whatever the bus is like. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { posix } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { type Bus, type BusRule, createStudy, rules, type Store } from '@fieldpair/shared';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { Project } from '../language/src/workspace/project.js';
+import { projectOf, sampleTexts } from './testing/samples.js';
 
-const root = fileURLToPath(new URL('../samples/', import.meta.url));
-const samples = readdirSync(root, { recursive: true, encoding: 'utf8' })
-  .filter((path) => path.endsWith('.pair'))
-  .map((path) => [path.replaceAll('\\', '/'), readFileSync(root + path, 'utf8')] as const);
 const examples = rules.flatMap(({ id, explanation: { bad, good } }) => [
   [`${id}-bad.pair`, bad] as const,
   [`${id}-good.pair`, good] as const,
 ]);
-const texts = new Map([...samples, ...examples]);
+const texts = new Map([...sampleTexts, ...examples]);
 const busRules = rules.filter((rule): rule is BusRule => rule.scope === 'bus');
 
 /** The rules that a check does not ask about a bus, and yet have something to say of it. */
@@ -32,11 +25,7 @@ function unasked(store: Store, bus: Bus): string[] {
 }
 
 function unaskedIn(file: string, text: string): string[] {
-  const project = new Project({
-    resolve: (from, path) => posix.join(posix.dirname(from), path),
-    read: (path) => ({ text: path === file ? text : (texts.get(path) ?? '') }),
-  });
-  project.add(file);
+  const project = projectOf(new Map(texts).set(file, text), [file]);
   return project.storesOf(file).flatMap((store) => store.buses.flatMap((bus) => unasked(store, bus)));
 }
 

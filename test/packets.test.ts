@@ -2,13 +2,9 @@
  * The packets of the samples, read back with other libraries: every landing, run and address is exactly once on its
  * sheet, in walking order, in each format.
  */
-import { readdirSync, readFileSync } from 'node:fs';
-import { posix } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { parse } from 'parse5';
 import readXlsxFile from 'read-excel-file/node';
 import { describe, expect, it } from 'vitest';
-import { Project } from '../language/src/workspace/project.js';
 import { packetHtml } from '../server/src/packet/html.js';
 import { packetPdf } from '../server/src/packet/pdf.js';
 import { findingsOf } from '../server/src/packet/store-findings.js';
@@ -16,16 +12,10 @@ import { nodesIn, type PdfNode, readParts } from '../server/src/packet/testing/p
 import { packetXlsx } from '../server/src/packet/xlsx.js';
 import { makePacket } from '../shared/src/documents/index.js';
 import { type Bus, createStudy, type Store } from '../shared/src/index.js';
+import { projectOf, sampleTexts } from './testing/samples.js';
 
-const samples = fileURLToPath(new URL('../samples/', import.meta.url));
-const project = new Project({
-  resolve: (from, path) => posix.join(posix.dirname(from), path),
-  read: (file) => ({ text: readFileSync(samples + file, 'utf8') }),
-});
-const files = readdirSync(samples, { recursive: true, encoding: 'utf8' })
-  .map((file) => file.replaceAll('\\', '/'))
-  .filter((file) => file.endsWith('.pair'));
-for (const file of files) project.add(file);
+const files = [...sampleTexts.keys()];
+const project = projectOf(sampleTexts);
 const stores = new Map(files.flatMap((file) => project.storesOf(file).map((store) => [store.name, store] as const)));
 
 const packetOf = (store: Store) =>

@@ -1,32 +1,13 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { posix } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { formatText } from '../language/src/format/format.js';
-import { type FileHost, Project } from '../language/src/workspace/project.js';
+import { projectOf, sampleTexts } from './testing/samples.js';
 
-const root = fileURLToPath(new URL('../samples/', import.meta.url));
-
-const samples: FileHost = {
-  resolve: (from, path) => posix.join(posix.dirname(from), path),
-  read: (file) => {
-    try {
-      return { text: readFileSync(root + file, 'utf8') };
-    } catch (error) {
-      return { problem: String(error) };
-    }
-  },
-};
-
-const files = readdirSync(root, { recursive: true, encoding: 'utf8' })
-  .map((file) => file.replaceAll('\\', '/'))
-  .filter((file) => file.endsWith('.pair'));
+const files = [...sampleTexts.keys()];
+const filesIn = (folder: string) => files.filter((file) => file.startsWith(folder));
 
 /** What is wrong in the files of one folder, notes apart. */
 function faultsIn(folder: string): string[] {
-  const project = new Project(samples);
-  for (const file of files) if (file.startsWith(folder)) project.add(file);
-  return project
+  return projectOf(sampleTexts, filesIn(folder))
     .check()
     .findings.filter(({ severity, waived }) => severity !== 'info' && !waived)
     .map(({ rule, message }) => `${rule}: ${message}`);
@@ -34,14 +15,14 @@ function faultsIn(folder: string): string[] {
 
 describe('the sample stores', () => {
   it('have a catalogue whose every entry some sample uses, or that is there for a reason', () => {
-    const project = new Project(samples);
-    for (const file of files) project.add(file);
-    const unused = project.check().findings.filter(({ rule }) => rule === 'unused-entry');
+    const unused = projectOf(sampleTexts)
+      .check()
+      .findings.filter(({ rule }) => rule === 'unused-entry');
     expect(unused.map(({ at }) => at).sort()).toEqual(['LineRepeater']);
   });
 
   it.each(files)('%s is written as the formatter writes', (file) => {
-    const text = readFileSync(root + file, 'utf8');
+    const text = sampleTexts.get(file)!;
     expect(formatText(text)).toBe(text);
   });
 
@@ -51,27 +32,24 @@ describe('the sample stores', () => {
 
   it('as-found yields a finding under each remark of the survey, and elsewhere none', () => {
     const folder = 'as-found/';
-    const project = new Project(samples);
-    for (const file of files) if (file.startsWith(folder)) project.add(file);
+    const project = projectOf(sampleTexts, filesIn(folder));
     const found = new Set<string>();
     for (const { place, severity } of project.check().findings) {
       const before = project.textOf(place.file)?.slice(0, place.start) ?? '';
       if (severity !== 'info') found.add(`${place.file}:${before.split('\n').length}`);
     }
-    const remarked = files
-      .filter((file) => file.startsWith(folder))
-      .flatMap((file) =>
-        readFileSync(root + file, 'utf8')
-          .split('\n')
-          .flatMap((line, index) => (/^\s+\/\/ /.test(line) ? `${file}:${index + 2}` : [])),
-      );
+    const remarked = filesIn(folder).flatMap((file) =>
+      sampleTexts
+        .get(file)!
+        .split('\n')
+        .flatMap((line, index) => (/^\s+\/\/ /.test(line) ? `${file}:${index + 2}` : [])),
+    );
     expect(remarked.length).toBeGreaterThanOrEqual(12);
     expect([...found].sort()).toEqual(remarked.sort());
   });
 
   it('as-found is one store in two files, with a node on buses of both', () => {
-    const project = new Project(samples);
-    for (const file of files) if (file.startsWith('as-found/')) project.add(file);
+    const project = projectOf(sampleTexts, filesIn('as-found/'));
     const [store] = project.storesOf('as-found/plant-room.pair');
     expect(project.storesOf('as-found/store.pair')).toEqual([store]);
     const buses = store?.buses.filter(({ landings }) => landings.some(({ node }) => node?.name === 'gateway'));
@@ -82,8 +60,7 @@ describe('the sample stores', () => {
   });
 
   it('full has the size of a full-size store', () => {
-    const project = new Project(samples);
-    project.add('full/store.pair');
+    const project = projectOf(sampleTexts, ['full/store.pair']);
     const [store] = project.storesOf('full/store.pair');
     expect(store?.nodes).toHaveLength(89);
     expect(store?.buses.filter(({ landings }) => landings.some(({ node }) => node?.name === 'head')).length).toBe(5);

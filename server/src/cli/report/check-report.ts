@@ -1,4 +1,5 @@
 /** What a check found, with places as people and programs count them. Every format is written from this. */
+import type { ProjectCheck } from '@fieldpair/language';
 import { compareFindings, type Finding, type Place } from '@fieldpair/shared';
 import { shownPath } from '../../files/pair-files.js';
 import { LineTable } from './line-table.js';
@@ -38,16 +39,8 @@ export interface CheckReport {
   lineOf(span: Span): string;
 }
 
-/** What a project's check gives. */
-export interface CheckResult {
-  readonly files: number;
-  readonly stores: number;
-  readonly buses: number;
-  readonly findings: readonly Finding[];
-}
-
 export function checkReport(
-  result: CheckResult,
+  result: ProjectCheck,
   asked: readonly string[],
   textOf: (file: string) => string | undefined,
   workingFolder: string,
