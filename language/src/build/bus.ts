@@ -13,7 +13,6 @@ import {
   type LengthUnit,
   type Pen,
   type Place,
-  type Port,
   type Ratio,
   type Run,
   ratio,
@@ -23,10 +22,11 @@ import {
 } from '@fieldpair/shared';
 import type { BusDeclaration, BusStatement } from '../generated/reader.js';
 import { added, none } from '../short-list.js';
+import { fixedBias, readBias } from './bias.js';
 import type { LandingDraft } from './landing-draft.js';
 import { Landings } from './landings.js';
 import type { Notes } from './notes.js';
-import { biasOf, terminationOf } from './port.js';
+import { terminationOf } from './port.js';
 import { quantityOf, writesFeet } from './quantities.js';
 import { RunDraft, readRun } from './run.js';
 import type { CatalogueScope } from './scope.js';
@@ -64,8 +64,6 @@ class BusDraft implements Bus {
     readonly landings: readonly LandingDraft[],
   ) {}
 }
-
-type Statement<Type extends BusStatement['type']> = Extract<BusStatement, { type: Type }>;
 
 export function buildBus(
   declaration: BusDeclaration,
@@ -198,10 +196,6 @@ function readRemarks(declaration: BusDeclaration, draft: BusDraft, landings: Lan
   }
 }
 
-function fixedBias(landing: LandingDraft, { mode: _, ...values }: NonNullable<Port['bias']>): BusBias {
-  return { landing: landing.index, ...values, place: landing.place, builtIn: true };
-}
-
 /** Shield, bias, temperature, colours and the like. */
 function readRemark(statement: BusStatement, draft: BusDraft, landings: Landings, notes: Notes): void {
   switch (statement.type) {
@@ -213,7 +207,7 @@ function readRemark(statement: BusStatement, draft: BusDraft, landings: Landings
       break;
     }
     case 'BusBias': {
-      const bias = readBias(statement, landings, notes);
+      const bias = readBias(statement, draft.kind, landings, notes);
       if (bias) draft.biases.push(bias);
       else draft.unclear = true;
       break;
@@ -247,43 +241,4 @@ function readRemark(statement: BusStatement, draft: BusDraft, landings: Landings
     default:
       break;
   }
-}
-
-/** Inside the 450 to 650 ohm of Modbus (MODBUS over Serial Line V1.02, 3.4.6); holds 200 mV with a full load. */
-const usualResistors = '510 ohm';
-
-/** A bias as it is wired; undefined where it cannot be understood, which is told. */
-function readBias(statement: Statement<'BusBias'>, landings: Landings, notes: Notes): BusBias | undefined {
-  const place = notes.place(statement);
-  const landing = landings.find(statement.at, 'nothing can bias the pair there');
-  if (!landing) return undefined;
-  if (statement.switched) {
-    const bias = landing.port?.bias;
-    if (bias?.mode === 'switch') {
-      const { mode: _, ...values } = bias;
-      return { landing: landing.index, ...values, place, builtIn: true };
-    }
-    if (landing.port) {
-      notes.report(
-        'bias-switch-missing',
-        `${landing.name} has no bias that could be switched on; write resistors, such as bias at ${landing.name} ${usualResistors}`,
-        place,
-        {
-          at: landing.name,
-          fixes: () => [
-            {
-              title: `Write resistors of ${usualResistors} instead`,
-              safe: false,
-              edits: [
-                { kind: 'write', place, text: `${notes.textAt(statement).replace(/switch$/, '')}${usualResistors}` },
-              ],
-            },
-          ],
-        },
-      );
-    }
-    return undefined;
-  }
-  const values = biasOf(statement.resistors, notes);
-  return values && { landing: landing.index, ...values, place, builtIn: false };
 }

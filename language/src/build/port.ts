@@ -165,7 +165,7 @@ export function terminationOf(
   capacitance: Quantity | undefined,
   notes: Notes,
 ): Termination | undefined {
-  const value = quantityOf(resistance, 'resistance', notes, { from: 0 }, ['ohm', 'kohm']);
+  const value = quantityOf(resistance, 'resistance', notes, { above: 0 }, ['ohm', 'kohm']);
   const series = quantityOf(capacitance, 'capacitance', notes, { above: 0 }, ['nF', 'uF', 'pF']);
   if (value === undefined) return undefined;
   return { resistance: ohms(value), ...(series === undefined ? {} : { capacitance: farads(series) }) };

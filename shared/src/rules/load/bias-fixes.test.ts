@@ -76,3 +76,13 @@ it('tells a bias that cannot be understood, and not that there is none besides',
     'bias-switch-missing',
   ]);
 });
+
+it('advises no resistors where the kind of bus takes no bias', () => {
+  const text = loadExample({ more: ['bias at head switch'] }).replace('modbus-rtu 19200 8E1', 'can 125 kbit/s');
+  const [finding] = checkText(text, ['bias-switch-missing']);
+  expect(finding).toBeUndefined();
+  const landed = text.replaceAll(': rs485', ': can');
+  const [told] = checkText(landed, ['bias-switch-missing']);
+  expect(told?.message).toMatch(/and a can bus takes none: remove this line$/);
+  expect(told?.fixes()).toEqual([]);
+});

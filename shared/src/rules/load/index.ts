@@ -7,6 +7,7 @@ import { busTooLong } from './bus-too-long.js';
 import { cableTooWarm } from './cable-too-warm.js';
 import { devicesTooFarApart } from './devices-too-far-apart.js';
 import { driverOverloaded } from './driver-overloaded.js';
+import { formatUnsuited } from './format-unsuited.js';
 import { loadOverBudget } from './load-over-budget.js';
 import { marginLow } from './margin-low.js';
 import { nodesOverBudget } from './nodes-over-budget.js';
@@ -26,6 +27,7 @@ export const loadRules: readonly Rule[] = [
   rateTooFastForLength,
   rateUnstated,
   rateUnsuited,
+  formatUnsuited,
   propagationOverBudget,
   wireTooThinForLength,
   cableTooWarm,
