@@ -46,7 +46,7 @@ const withoutFix = new Set([
   // Cable that nobody has measured yet, or that has to be laid elsewhere.
   ...['island', 'taps-add-up', 'tolerance-close'],
   ...['devices-too-far-apart', 'wire-too-thin-for-length', 'nodes-over-budget', 'run-too-long', 'cords-too-long'],
-  ...['cable-too-warm', 'link-without-device', 'cable-class-unstated'],
+  ...['cable-too-warm', 'link-without-device', 'cable-class-unstated', 'cable-unstated'],
   // What lies beyond the text: other hardware, another way for the cable, an input that watches more.
   ...['input-missing', 'input-doubled', 'contacts-over-limit', 'loop-resistance-over-limit', 'loop-unsupervised'],
   ...[

@@ -1,6 +1,7 @@
 /** The pair and its shield: polarity, cable, conductors, earth. */
 import type { Rule } from '../rule.js';
 import { cableClassUnstated } from './cable-class-unstated.js';
+import { cableUnstated } from './cable-unstated.js';
 import { cableUnsuited } from './cable-unsuited.js';
 import { conductorShortSupply } from './conductor-short-supply.js';
 import { mixedCable } from './mixed-cable.js';
@@ -17,6 +18,7 @@ export const pairRules: readonly Rule[] = [
   polarityUnstated,
   mixedCable,
   cableUnsuited,
+  cableUnstated,
   cableClassUnstated,
   conductorShortSupply,
   shieldGap,
