@@ -1,4 +1,6 @@
 /** Makes the packets of many stores, several at a time. */
+import { availableParallelism } from 'node:os';
+import { setFlagsFromString } from 'node:v8';
 import { shareOut } from '../threads/share-out.js';
 import { type PacketResult, type PacketSettings, type PacketTask, packetOfTask } from './packet-task.js';
 
@@ -20,6 +22,11 @@ export async function makePackets(
   done: (task: PacketTask, result: PacketResult) => void,
 ): Promise<void> {
   // For one store another thread would take longer to start than it saves.
-  if (tasks.length === 1 || !program) for (const task of tasks) done(task, await packetOfTask(task, settings));
-  else await shareOut('packets', settings, tasks, { jobs, program, youngGeneration }, done);
+  if (tasks.length === 1 || !program) {
+    for (const task of tasks) done(task, await packetOfTask(task, settings));
+    return;
+  }
+  // Where our threads have all processors, those that V8 collects garbage with are in their way.
+  if (availableParallelism() <= jobs) setFlagsFromString('--no-parallel-scavenge');
+  await shareOut('packets', settings, tasks, { jobs, program, youngGeneration }, done);
 }
