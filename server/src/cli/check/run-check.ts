@@ -55,10 +55,11 @@ const partsOf = async (...what: Parameters<typeof checksOf>) => (await checksOf(
 async function checksOf(
   groups: readonly FileGroup[],
   { only, jobs = 1 }: CheckPlan,
-  { workingFolder, program, ...terminal }: Terminal,
+  terminal: Terminal,
 ): Promise<GroupCheck[]> {
+  const { workingFolder, program } = terminal;
   const total = groups.reduce((sum, group) => sum + group.length, 0);
-  const progress = new Progress({ workingFolder, ...terminal });
+  const progress = new Progress(terminal);
   const tell = (done: number) => progress.show(() => `Checked ${done} of ${counted(total, 'file')}`);
   const settings = { only, workingFolder };
   try {
