@@ -49,12 +49,26 @@ const changes: readonly ((line: string, other: string) => string)[] = [
   (line) => line.replace(/\d+ (ft|m) /, (length) => `${length}spare `),
   (line) => line.replace(/modbus-rtu|rs485|can\b/, 'bacnet-mstp'),
   (line) => line.replace(/ [+-] \w+/, ''),
-  ...['crossed', 'shield open', 'terminate switch', 'terminate resistor 120 ohm', 'switch off', 'bias needed'].map(
+  (line) => line.replace(/\d+(?= ?(ft|m) )/, '$&00'),
+  (line) => line.replace(/ (modbus-rtu|rs485|bacnet-mstp) .*? on /, ' $1 on '),
+  (line) => line.replace(/ (modbus-rtu|rs485|bacnet-mstp) \d+/, ' $1 500000'),
+  (line) => line.replace(/8[NEO][12]/, '8N1'),
+  (line) => line.replace(/ on \w+ \{/, ' {'),
+  (line) => line.replace(/ shield "\w+"/, ' common "0V"'),
+  (line) => line.replace(/load 1\/\d/, 'load 4'),
+  ...['crossed', 'shield open', 'terminate switch', 'terminate resistor 120 ohm', 'terminate resistor 60 ohm'].map(
     (words) => (line: string) => `${line} ${words}`,
   ),
-  ...['reserved "not enabled"', 'twin of field', 'rates 9600 bit/s', 'bias at head 510 ohm', 'from nobody'].map(
-    (words) => (line: string) => `${line}\n${words}`,
-  ),
+  ...['switch off', 'bias needed', 'cords 3 ft', 'shield common'].map((words) => (line: string) => `${line} ${words}`),
+  ...[
+    'reserved "not enabled"',
+    'twin of field',
+    'rates 9600 bit/s',
+    'bias at head 510 ohm',
+    'from nobody',
+    'sample at 80 %',
+    'colours common blue',
+  ].map((words) => (line: string) => `${line}\n${words}`),
 ];
 
 it('in any text that is changed here and there', () => {

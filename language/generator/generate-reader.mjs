@@ -77,37 +77,39 @@ export function generateReader(grammar) {
   };
 
   // --- Reader --------------------------------------------------------------------------------------------------
-  const valueFor = (element) => {
-    if (element.$type === 'Keyword') return `keyword(${id(tokenOf(element))}, '${element.value}')`;
+  // Steps over a token where it is the one that is due, which may have been told before. Written out, since a call for each
+  // token is slow until V8 has optimised the code around it.
+  const skip = (token, told) => (told ? 'position++;' : `if (tokenKinds[position++] !== ${id(token)}) stop();`);
+  const assign = ({ feature, operator }, element, told) => {
+    const set = (value) => (operator === '+=' ? `${feature} = added(${feature}, ${value});` : `${feature} = ${value};`);
+    if (element.$type === 'Keyword') {
+      return `${skip(tokenOf(element), told)} ${set(operator === '?=' ? 'true' : `'${element.value}'`)}`;
+    }
     const rule = element.rule.ref;
-    if (rule.$type === 'ParserRule') return `read${rule.name}()`;
-    if (rule.name === 'NUMBER') return `decimal(${id(rule.name)})`;
-    return rule.name === 'STRING' ? `quoted(${id(rule.name)})` : `word(${id(rule.name)})`;
-  };
-  const assign = ({ feature, operator }, value) => {
-    if (operator === '+=') return `${feature} = added(${feature}, ${value});`;
-    return operator === '?=' ? `${value}; ${feature} = true;` : `${feature} = ${value};`;
+    if (rule.$type === 'ParserRule') return set(`read${rule.name}()`);
+    const value = rule.name === 'NUMBER' ? 'decimal()' : rule.name === 'STRING' ? 'quoted()' : 'word()';
+    return `${skip(rule.name, told)} ${set(value)}`;
   };
 
-  const emit = (element, after, where) => {
+  /** @param told whether it is known that the next token begins this element */
+  const emit = (element, after, where, told = false) => {
     const { cardinality } = element;
-    if (!cardinality) return emitOnce(element, after, where);
+    if (!cardinality) return emitOnce(element, after, where, told);
     const loops = cardinality !== '?';
     const behind = loops ? lookahead.union(after, lookahead.join(lookahead.once(element), after)) : after;
     const enter = test(decide(lookahead.join(lookahead.once(element), behind), after, where, true));
-    const body = emitOnce(element, behind, where);
-    if (cardinality === '+') return `do { ${body} } while (${enter});`;
-    return `${loops ? 'while' : 'if'} (${enter}) { ${body} }`;
+    if (cardinality === '+') return `do { ${emitOnce(element, behind, where, false)} } while (${enter});`;
+    return `${loops ? 'while' : 'if'} (${enter}) { ${emitOnce(element, behind, where, true)} }`;
   };
-  const emitOnce = (element, after, where) => {
+  const emitOnce = (element, after, where, told) => {
     switch (element.$type) {
       case 'Keyword':
-        return `skip(${id(tokenOf(element))});`;
+        return skip(tokenOf(element), told);
       case 'Assignment':
-        if (element.terminal.$type !== 'Alternatives') return assign(element, valueFor(element.terminal));
-        return choose(element.terminal.elements, after, where, (one) => assign(element, valueFor(one)));
+        if (element.terminal.$type !== 'Alternatives') return assign(element, element.terminal, told);
+        return choose(element.terminal.elements, after, where, (one) => assign(element, one, true));
       case 'Alternatives':
-        return choose(element.elements, after, where, (one) => emit(one, after, where));
+        return choose(element.elements, after, where, (one) => emit(one, after, where, true));
       case 'Group':
         return element.elements
           .map((one, index) => {
@@ -115,7 +117,7 @@ export function generateReader(grammar) {
               .slice(index + 1)
               .map(lookahead.of)
               .reduce(lookahead.join, new Set(['']));
-            return emit(one, lookahead.join(rest, after), where);
+            return emit(one, lookahead.join(rest, after), where, told && index === 0);
           })
           .join('\n');
       default:
@@ -145,12 +147,13 @@ export function generateReader(grammar) {
       if (operator === '+=') return `let ${name}: readonly (${type})[] = none;`;
       return operator === '?=' ? `let ${name} = false;` : `let ${name}: ${type} | undefined;`;
     });
-    // The entry rule's node spans all of its text from the first token to the last; an empty text is 0 to 0.
+    // A text may hold no token, any other node has one.
+    const end = rule.entry ? 'position === 0 ? 0 : tokenEnds[position - 1]!' : 'tokenEnds[position - 1]!';
     return `function read${rule.name}(): ${rule.name} {
   const start = tokenStarts[position]!;
   ${declare.join('\n  ')}
   ${emit(rule.definition, after, rule.name)}
-  return { type: '${rule.name}', start, end: endBefore(position), ${properties.map(([name]) => name).join(', ')} };
+  return { type: '${rule.name}', start, end: ${end}, ${properties.map(([name]) => name).join(', ')} };
 }\n`;
   };
 
@@ -185,19 +188,11 @@ ${sets}
 function stop(): never {
   throw notRead;
 }
-function skip(token: number): void {
-  if (tokenKinds[position] !== token) stop();
-  position++;
-}
-function keyword<T extends string>(token: number, spelling: T): T {
-  skip(token);
-  return spelling;
-}
 
 /** The last word of each length: texts repeat few words, and one text for all of them is cut out and hashed once. */
 const lastWords = new Array<string>(32).fill('');
-function word(token: number): string {
-  skip(token);
+/** The word that was stepped over. */
+function word(): string {
   const start = tokenStarts[position - 1]!;
   const length = tokenEnds[position - 1]! - start;
   const last = lastWords[length % lastWords.length]!;
@@ -206,15 +201,11 @@ function word(token: number): string {
   lastWords[length % lastWords.length] = text;
   return text;
 }
-function quoted(token: number): string {
-  return unquote(word(token));
+function quoted(): string {
+  return unquote(word());
 }
-function decimal(token: number): number {
-  skip(token);
+function decimal(): number {
   return decimalAt(source, tokenStarts[position - 1]!, tokenEnds[position - 1]!);
-}
-function endBefore(token: number): number {
-  return token === 0 ? 0 : tokenEnds[token - 1]!;
 }
 
 /** Reads a whole text whose tokens were scanned, or gives undefined where anything in it is unexpected. */

@@ -1,4 +1,4 @@
-/** One bus: from its statements to landings and runs. */
+/** One bus: from its declaration to landings, runs and what is said of it as a whole. */
 import {
   type BitsPerSecond,
   type Bus,
@@ -20,15 +20,15 @@ import {
   type Sourced,
   type StoreNode,
 } from '@fieldpair/shared';
-import type { BusDeclaration, BusStatement } from '../generated/reader.js';
-import { added, none } from '../short-list.js';
+import type { BusDeclaration, BusStatement, Waiver } from '../generated/reader.js';
+import { none } from '../short-list.js';
 import { fixedBias, readBias } from './bias.js';
+import { Course } from './course.js';
 import type { LandingDraft } from './landing-draft.js';
 import { Landings } from './landings.js';
 import type { Notes } from './notes.js';
 import { terminationOf } from './port.js';
-import { quantityOf, writesFeet } from './quantities.js';
-import { RunDraft, readRun } from './run.js';
+import { quantityOf } from './quantities.js';
 import type { CatalogueScope } from './scope.js';
 import { kindOf, wordOf } from './words.js';
 
@@ -65,13 +65,19 @@ class BusDraft implements Bus {
   ) {}
 }
 
+export interface BuiltBus {
+  readonly bus: Bus;
+  /** What its text waives, for when the whole store is known. */
+  readonly waivers: readonly Waiver[];
+}
+
 export function buildBus(
   declaration: BusDeclaration,
   index: number,
   nodes: ReadonlyMap<string, StoreNode>,
   scope: CatalogueScope,
   notes: Notes,
-): Bus | undefined {
+): BuiltBus | undefined {
   const name = declaration.name?.text;
   if (!declaration.name || name === undefined) return undefined;
   const kind = kindOf(declaration.kind, notes);
@@ -80,9 +86,13 @@ export function buildBus(
   const end = declaration.end - (notes.source.text[declaration.end - 1] === '}' ? 1 : 0);
   const place = notes.place(declaration.name);
   const draft = new BusDraft(index, name, place, notes.place(declaration), notes.between(end, end), landings.all);
-  layCourse(declaration, draft, landings, cable, scope, notes);
-  draft.lengthUnit = lengthUnitOf(declaration);
-  if (notes.isDamaged(declaration)) draft.damaged = true;
+  const course = new Course(name, landings, cable, scope, notes);
+  course.follow(declaration.statements);
+  draft.runs = course.runs;
+  draft.pens = course.pens;
+  draft.areas = course.areas;
+  draft.lengthUnit = course.lengthUnit;
+  draft.damaged = course.damaged || notes.isDamaged(declaration);
   if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
   const documentation = notes.documentationAbove(declaration);
   if (documentation !== undefined) draft.documentation = documentation;
@@ -99,8 +109,13 @@ export function buildBus(
   }
   if (declaration.cable) draft.cablePlace = notes.place(declaration.cable);
   if (cable) draft.cable = cable;
-  readRemarks(declaration, draft, landings, notes);
-  return draft;
+  const waivers: Waiver[] = [];
+  for (const statement of course.remarks) {
+    if (statement.type === 'Waiver') waivers.push(statement);
+    else readRemark(statement, draft, landings, notes);
+  }
+  for (const landing of landings.biased) draft.biases.push(fixedBias(landing, landing.port!.bias!));
+  return { bus: draft, waivers };
 }
 
 const formatOf = (text: string): CharacterFormat => ({
@@ -109,94 +124,7 @@ const formatOf = (text: string): CharacterFormat => ({
   stopBits: Number(text[2]) as 1 | 2,
 });
 
-/** The unit that most lengths are written in; the first one's where it is even. */
-function lengthUnitOf(declaration: BusDeclaration): LengthUnit {
-  let balance = 0;
-  let first: boolean | undefined;
-  for (const statement of declaration.statements) {
-    if (statement.type !== 'Run') continue;
-    const feet = writesFeet(statement.length);
-    if (feet === undefined) continue;
-    first ??= feet;
-    balance += feet ? 1 : -1;
-  }
-  return balance > 0 || (balance === 0 && first) ? 'ft' : 'm';
-}
-
-/** Follows the pen through `from`, runs and taps. */
-function layCourse(
-  declaration: BusDeclaration,
-  draft: BusDraft,
-  landings: Landings,
-  busCable: Cable | undefined,
-  scope: CatalogueScope,
-  notes: Notes,
-): void {
-  const runs: Run[] = [];
-  const pens: Pen[] = [];
-  const areas: Place[] = [];
-  let area: Sourced<string> | undefined;
-  let damaged = false;
-  let pen: LandingDraft | undefined;
-  for (const statement of declaration.statements) {
-    if (statement.type === 'From') {
-      const place = notes.between(statement.start, statement.end);
-      pen = statement.landing && landings.visit(statement.landing, 'from', place, area);
-      if (pen) pens.push({ landing: pen.index, place });
-      else damaged = true;
-    } else if (statement.type === 'Area') {
-      const place = notes.place(statement);
-      areas.push(place);
-      const name = statement.name?.text ?? '';
-      // An empty name ends an area without beginning another.
-      area = name.trim() === '' ? undefined : { value: name, place };
-    } else if (statement.type === 'Run') {
-      const place = notes.between(statement.start, statement.end);
-      const target = statement.landing && landings.visit(statement.landing, statement.tap ? 'tap' : 'to', place, area);
-      if (statement.landing && !target) damaged = true;
-      if (!pen) {
-        // Nothing was landed on yet: the text lacks its first `from`.
-        if (!damaged) {
-          notes.report(
-            'pen-missing',
-            `this run starts nowhere; write from LANDING before the first run of bus ${declaration.name?.text ?? ''}`,
-            place,
-            { bus: declaration.name?.text ?? '' },
-          );
-        }
-        damaged = true;
-        if (!statement.tap) pen = target;
-        continue;
-      }
-      const run = new RunDraft(runs.length, pen.index, place, statement.tap);
-      if (target) run.to = target.index;
-      if (!readRun(statement, run, busCable, scope, notes)) damaged = true;
-      runs.push(run);
-      if (!run.spare) {
-        pen.runs = added(pen.runs, run.index);
-        if (target && target !== pen) target.runs = added(target.runs, run.index);
-        if (!statement.tap && target) pen = target;
-      }
-    }
-  }
-  draft.runs = runs;
-  draft.pens = pens;
-  draft.areas = areas;
-  draft.damaged = damaged;
-}
-
-/** What is said of the bus as a whole, once all its landings are known. */
-function readRemarks(declaration: BusDeclaration, draft: BusDraft, landings: Landings, notes: Notes): void {
-  // Just this loop, of which there are many rounds: V8 takes long to optimise what each kind of remark comes to.
-  for (const statement of declaration.statements) {
-    if (statement.type !== 'Run' && statement.type !== 'From') readRemark(statement, draft, landings, notes);
-  }
-  for (const landing of landings.all) {
-    if (landing.port?.bias?.mode === 'fixed') draft.biases.push(fixedBias(landing, landing.port.bias));
-  }
-}
-
-/** Shield, bias, temperature, colours and the like. */
+/** What is said of the bus as a whole: shield, bias, temperature, colours and the like. */
 function readRemark(statement: BusStatement, draft: BusDraft, landings: Landings, notes: Notes): void {
   switch (statement.type) {
     case 'BusShield': {

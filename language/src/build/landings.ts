@@ -20,6 +20,8 @@ import { wiringOf } from './two-wire.js';
 
 export class Landings {
   readonly all: LandingDraft[] = [];
+  /** Those whose ports have a bias that cannot be switched off; hardly ever any. */
+  readonly biased: LandingDraft[] = [];
   readonly #byNode = new Map<string, readonly LandingDraft[]>();
   readonly #splices = new Map<string, LandingDraft>();
   readonly #strangers = new Map<string, StoreNode>();
@@ -127,6 +129,7 @@ export class Landings {
     if (port) draft.port = port;
     if (writtenPort) draft.portPlace = this.#notes.place(writtenPort);
     this.#byNode.set(name, added(landed, draft));
+    if (port?.bias?.mode === 'fixed') this.biased.push(draft);
     if (port?.terminator?.mode === 'fixed') {
       const { mode: _, ...values } = port.terminator;
       draft.terminations = added(draft.terminations, { means: 'fixed', ...values });

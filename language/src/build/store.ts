@@ -50,12 +50,10 @@ export function buildStore(
         case 'BusDeclaration': {
           notes.declare('bus', member.name);
           if (!uniqueBuses.add(member.name, notes)) break;
-          const bus = buildBus(member, buses.length, nodes, scope, notes);
-          if (!bus) break;
-          buses.push(bus);
-          for (const statement of member.statements) {
-            if (statement.type === 'Waiver') readWaiver(statement, bus, waivers, rules, notes);
-          }
+          const built = buildBus(member, buses.length, nodes, scope, notes);
+          if (!built) break;
+          buses.push(built.bus);
+          for (const waiver of built.waivers) readWaiver(waiver, built.bus, waivers, rules, notes);
           break;
         }
         case 'NetworkDeclaration':

@@ -682,19 +682,11 @@ const set11 = setOf(1, 2, 3, 4, 5, 9, 10, 13, 15, 16, 17, 18, 19, 20, 22, 23, 24
 function stop(): never {
   throw notRead;
 }
-function skip(token: number): void {
-  if (tokenKinds[position] !== token) stop();
-  position++;
-}
-function keyword<T extends string>(token: number, spelling: T): T {
-  skip(token);
-  return spelling;
-}
 
 /** The last word of each length: texts repeat few words, and one text for all of them is cut out and hashed once. */
 const lastWords = new Array<string>(32).fill('');
-function word(token: number): string {
-  skip(token);
+/** The word that was stepped over. */
+function word(): string {
   const start = tokenStarts[position - 1]!;
   const length = tokenEnds[position - 1]! - start;
   const last = lastWords[length % lastWords.length]!;
@@ -703,15 +695,11 @@ function word(token: number): string {
   lastWords[length % lastWords.length] = text;
   return text;
 }
-function quoted(token: number): string {
-  return unquote(word(token));
+function quoted(): string {
+  return unquote(word());
 }
-function decimal(token: number): number {
-  skip(token);
+function decimal(): number {
   return decimalAt(source, tokenStarts[position - 1]!, tokenEnds[position - 1]!);
-}
-function endBefore(token: number): number {
-  return token === 0 ? 0 : tokenEnds[token - 1]!;
 }
 
 /** Reads a whole text whose tokens were scanned, or gives undefined where anything in it is unexpected. */
@@ -737,15 +725,15 @@ function readSheet(): Sheet {
   let imports: readonly (Import)[] = none;
   let declarations: readonly (Declaration)[] = none;
   while (set1[tokenKinds[position]!] === 1) { if (tokenKinds[position] === 54 /* 'import' */) { imports = added(imports, readImport()); } else if (tokenKinds[position] === 29 /* 'cable' */ || tokenKinds[position] === 43 /* 'device' */ || tokenKinds[position] === 86 /* 'store' */) { declarations = added(declarations, readDeclaration()); } else { stop(); } }
-  return { type: 'Sheet', start, end: endBefore(position), imports, declarations };
+  return { type: 'Sheet', start, end: position === 0 ? 0 : tokenEnds[position - 1]!, imports, declarations };
 }
 
 function readImport(): Import {
   const start = tokenStarts[position]!;
   let path: Text | undefined;
-  skip(54 /* 'import' */);
+  if (tokenKinds[position++] !== 54 /* 'import' */) stop();
 if (tokenKinds[position] === 6 /* STRING */) { path = readText(); }
-  return { type: 'Import', start, end: endBefore(position), path };
+  return { type: 'Import', start, end: tokenEnds[position - 1]!, path };
 }
 
 function readDeclaration(): Declaration { if (tokenKinds[position] === 29 /* 'cable' */) { return readCableDeclaration(); } else if (tokenKinds[position] === 43 /* 'device' */) { return readDeviceDeclaration(); } else if (tokenKinds[position] === 86 /* 'store' */) { return readStoreDeclaration(); } else { stop(); } return stop(); }
@@ -755,13 +743,13 @@ function readCableDeclaration(): CableDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let properties: readonly (CableProperty)[] = none;
-  skip(29 /* 'cable' */);
+  if (tokenKinds[position++] !== 29 /* 'cable' */) stop();
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(101 /* '{' */);
+if (tokenKinds[position++] !== 101 /* '{' */) stop();
 while (set2[tokenKinds[position]!] === 1) { properties = added(properties, readCableProperty()); }
-skip(102 /* '}' */);
-  return { type: 'CableDeclaration', start, end: endBefore(position), name, label, properties };
+if (tokenKinds[position++] !== 102 /* '}' */) stop();
+  return { type: 'CableDeclaration', start, end: tokenEnds[position - 1]!, name, label, properties };
 }
 
 function readCableProperty(): CableProperty { if (tokenKinds[position] === 37 /* 'conductor' */) { return readConductor(); } else if (tokenKinds[position] === 96 /* 'twisted' */ || tokenKinds[position] === 97 /* 'untwisted' */) { return readTwist(); } else if (tokenKinds[position] === 81 /* 'shield' */) { return readCableShield(); } else if (tokenKinds[position] === 33 /* 'class' */) { return readCableClass(); } else if (tokenKinds[position] === 53 /* 'impedance' */) { return readImpedance(); } else if (tokenKinds[position] === 30 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 98 /* 'velocity' */) { return readVelocity(); } else if (tokenKinds[position] === 76 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 35 /* 'colours' */) { return readCableColours(); } else if (tokenKinds[position] === 32 /* 'carries' */) { return readCarries(); } else { stop(); } return stop(); }
@@ -770,86 +758,86 @@ function readConductor(): Conductor {
   const start = tokenStarts[position]!;
   let size: Quantity | undefined;
   let make: readonly (Word)[] = none;
-  skip(37 /* 'conductor' */);
+  if (tokenKinds[position++] !== 37 /* 'conductor' */) stop();
 size = readQuantity();
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
-  return { type: 'Conductor', start, end: endBefore(position), size, make };
+  return { type: 'Conductor', start, end: tokenEnds[position - 1]!, size, make };
 }
 
 function readTwist(): Twist {
   const start = tokenStarts[position]!;
   let pairs: Integer | undefined;
   let untwisted = false;
-  if (tokenKinds[position] === 96 /* 'twisted' */) { skip(96 /* 'twisted' */);
-skip(70 /* 'pairs' */);
-pairs = readInteger(); } else if (tokenKinds[position] === 97 /* 'untwisted' */) { keyword(97 /* 'untwisted' */, 'untwisted'); untwisted = true; } else { stop(); }
-  return { type: 'Twist', start, end: endBefore(position), pairs, untwisted };
+  if (tokenKinds[position] === 96 /* 'twisted' */) { position++;
+if (tokenKinds[position++] !== 70 /* 'pairs' */) stop();
+pairs = readInteger(); } else if (tokenKinds[position] === 97 /* 'untwisted' */) { position++; untwisted = true; } else { stop(); }
+  return { type: 'Twist', start, end: tokenEnds[position - 1]!, pairs, untwisted };
 }
 
 function readCableShield(): CableShield {
   const start = tokenStarts[position]!;
   let make: readonly (Word)[] = none;
-  skip(81 /* 'shield' */);
+  if (tokenKinds[position++] !== 81 /* 'shield' */) stop();
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
-  return { type: 'CableShield', start, end: endBefore(position), make };
+  return { type: 'CableShield', start, end: tokenEnds[position - 1]!, make };
 }
 
 function readCableClass(): CableClass {
   const start = tokenStarts[position]!;
   let name: Word | undefined;
-  skip(33 /* 'class' */);
+  if (tokenKinds[position++] !== 33 /* 'class' */) stop();
 name = readWord();
-  return { type: 'CableClass', start, end: endBefore(position), name };
+  return { type: 'CableClass', start, end: tokenEnds[position - 1]!, name };
 }
 
 function readImpedance(): Impedance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(53 /* 'impedance' */);
+  if (tokenKinds[position++] !== 53 /* 'impedance' */) stop();
 value = readQuantity();
-  return { type: 'Impedance', start, end: endBefore(position), value };
+  return { type: 'Impedance', start, end: tokenEnds[position - 1]!, value };
 }
 
 function readCapacitance(): Capacitance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(30 /* 'capacitance' */);
+  if (tokenKinds[position++] !== 30 /* 'capacitance' */) stop();
 value = readQuantity();
-  return { type: 'Capacitance', start, end: endBefore(position), value };
+  return { type: 'Capacitance', start, end: tokenEnds[position - 1]!, value };
 }
 
 function readVelocity(): Velocity {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(98 /* 'velocity' */);
+  if (tokenKinds[position++] !== 98 /* 'velocity' */) stop();
 value = readQuantity();
-  return { type: 'Velocity', start, end: endBefore(position), value };
+  return { type: 'Velocity', start, end: tokenEnds[position - 1]!, value };
 }
 
 function readResistance(): Resistance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  skip(76 /* 'resistance' */);
+  if (tokenKinds[position++] !== 76 /* 'resistance' */) stop();
 value = readQuantity();
-  return { type: 'Resistance', start, end: endBefore(position), value };
+  return { type: 'Resistance', start, end: tokenEnds[position - 1]!, value };
 }
 
 function readCableColours(): CableColours {
   const start = tokenStarts[position]!;
   let colours: readonly (Word)[] = none;
-  skip(35 /* 'colours' */);
+  if (tokenKinds[position++] !== 35 /* 'colours' */) stop();
 colours = added(colours, readWord());
-while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+while (tokenKinds[position] === 9 /* ',' */) { position++;
 colours = added(colours, readWord()); }
-  return { type: 'CableColours', start, end: endBefore(position), colours };
+  return { type: 'CableColours', start, end: tokenEnds[position - 1]!, colours };
 }
 
 function readCarries(): Carries {
   const start = tokenStarts[position]!;
   let current: Quantity | undefined;
-  skip(32 /* 'carries' */);
+  if (tokenKinds[position++] !== 32 /* 'carries' */) stop();
 current = readQuantity();
-  return { type: 'Carries', start, end: endBefore(position), current };
+  return { type: 'Carries', start, end: tokenEnds[position - 1]!, current };
 }
 
 function readDeviceDeclaration(): DeviceDeclaration {
@@ -857,13 +845,13 @@ function readDeviceDeclaration(): DeviceDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let members: readonly (DeviceMember)[] = none;
-  skip(43 /* 'device' */);
+  if (tokenKinds[position++] !== 43 /* 'device' */) stop();
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(101 /* '{' */);
+if (tokenKinds[position++] !== 101 /* '{' */) stop();
 while (set3[tokenKinds[position]!] === 1) { members = added(members, readDeviceMember()); }
-skip(102 /* '}' */);
-  return { type: 'DeviceDeclaration', start, end: endBefore(position), name, label, members };
+if (tokenKinds[position++] !== 102 /* '}' */) stop();
+  return { type: 'DeviceDeclaration', start, end: tokenEnds[position - 1]!, name, label, members };
 }
 
 function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 79 /* 'role' */) { return readRole(); } else if (tokenKinds[position] === 78 /* 'revision' */) { return readRevisions(); } else if (tokenKinds[position] === 72 /* 'port' */) { return readPortDeclaration(); } else if (tokenKinds[position] === 56 /* 'indicator' */) { return readIndicator(); } else if (tokenKinds[position] === 60 /* 'mark' */) { return readMark(); } else { stop(); } return stop(); }
@@ -871,44 +859,44 @@ function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 79 /* '
 function readRole(): Role {
   const start = tokenStarts[position]!;
   let role: RoleName | undefined;
-  skip(79 /* 'role' */);
+  if (tokenKinds[position++] !== 79 /* 'role' */) stop();
 role = readRoleName();
-  return { type: 'Role', start, end: endBefore(position), role };
+  return { type: 'Role', start, end: tokenEnds[position - 1]!, role };
 }
 
 function readRoleName(): RoleName {
   const start = tokenStarts[position]!;
   let text: string | 'node' | undefined;
-  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 64 /* 'node' */) { text = keyword(64 /* 'node' */, 'node'); } else { stop(); }
-  return { type: 'RoleName', start, end: endBefore(position), text };
+  if (tokenKinds[position] === 5 /* ID */) { position++; text = word(); } else if (tokenKinds[position] === 64 /* 'node' */) { position++; text = 'node'; } else { stop(); }
+  return { type: 'RoleName', start, end: tokenEnds[position - 1]!, text };
 }
 
 function readRevisions(): Revisions {
   const start = tokenStarts[position]!;
   let names: readonly (Name)[] = none;
-  skip(78 /* 'revision' */);
+  if (tokenKinds[position++] !== 78 /* 'revision' */) stop();
 names = added(names, readName());
-while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+while (tokenKinds[position] === 9 /* ',' */) { position++;
 names = added(names, readName()); }
-  return { type: 'Revisions', start, end: endBefore(position), names };
+  return { type: 'Revisions', start, end: tokenEnds[position - 1]!, names };
 }
 
 function readIndicator(): Indicator {
   const start = tokenStarts[position]!;
   let name: Name | undefined;
   let text: Text | undefined;
-  skip(56 /* 'indicator' */);
+  if (tokenKinds[position++] !== 56 /* 'indicator' */) stop();
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { text = readText(); }
-  return { type: 'Indicator', start, end: endBefore(position), name, text };
+  return { type: 'Indicator', start, end: tokenEnds[position - 1]!, name, text };
 }
 
 function readMark(): Mark {
   const start = tokenStarts[position]!;
   let text: Text | undefined;
-  skip(60 /* 'mark' */);
+  if (tokenKinds[position++] !== 60 /* 'mark' */) stop();
 text = readText();
-  return { type: 'Mark', start, end: endBefore(position), text };
+  return { type: 'Mark', start, end: tokenEnds[position - 1]!, text };
 }
 
 function readPortDeclaration(): PortDeclaration {
@@ -917,15 +905,15 @@ function readPortDeclaration(): PortDeclaration {
   let label: Text | undefined;
   let kind: Word | undefined;
   let properties: readonly (PortProperty)[] = none;
-  skip(72 /* 'port' */);
+  if (tokenKinds[position++] !== 72 /* 'port' */) stop();
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(14 /* ':' */);
+if (tokenKinds[position++] !== 14 /* ':' */) stop();
 kind = readWord();
-if (tokenKinds[position] === 101 /* '{' */) { skip(101 /* '{' */);
+if (tokenKinds[position] === 101 /* '{' */) { position++;
 while (set4[tokenKinds[position]!] === 1) { properties = added(properties, readPortProperty()); }
-skip(102 /* '}' */); }
-  return { type: 'PortDeclaration', start, end: endBefore(position), name, label, kind, properties };
+if (tokenKinds[position++] !== 102 /* '}' */) stop(); }
+  return { type: 'PortDeclaration', start, end: tokenEnds[position - 1]!, name, label, kind, properties };
 }
 
 function readPortProperty(): PortProperty { if (tokenKinds[position] === 90 /* 'terminals' */) { return readTerminals(); } else if (tokenKinds[position] === 84 /* 'speaks' */) { return readSpeaks(); } else if (tokenKinds[position] === 71 /* 'polarity' */) { return readPolarity(); } else if (tokenKinds[position] === 58 /* 'load' */) { return readLoad(); } else if (tokenKinds[position] === 30 /* 'capacitance' */) { return readCapacitance(); } else if (tokenKinds[position] === 76 /* 'resistance' */) { return readResistance(); } else if (tokenKinds[position] === 92 /* 'terminator' */) { return readPortTerminator(); } else if (tokenKinds[position] === 24 /* 'bias' */) { return readPortBias(); } else if (tokenKinds[position] === 17 /* 'address' */) { return readPortAddress(); } else if (tokenKinds[position] === 73 /* 'rates' */) { return readRates(); } else if (tokenKinds[position] === 46 /* 'edge' */) { return readEdge(); } else if (tokenKinds[position] === 42 /* 'delay' */) { return readDelay(); } else if (tokenKinds[position] === 75 /* 'reserved' */) { return readReserved(); } else if (tokenKinds[position] === 95 /* 'twin' */) { return readTwin(); } else if (tokenKinds[position] === 87 /* 'supplies' */) { return readSupplies(); } else if (tokenKinds[position] === 44 /* 'draws' */) { return readDraws(); } else if (tokenKinds[position] === 65 /* 'normally' */) { return readNormally(); } else if (tokenKinds[position] === 47 /* 'expects' */) { return readExpects(); } else if (tokenKinds[position] === 20 /* 'at' */) { return readAtMost(); } else if (tokenKinds[position] === 74 /* 'reads' */) { return readReads(); } else { stop(); } return stop(); }
@@ -933,47 +921,47 @@ function readPortProperty(): PortProperty { if (tokenKinds[position] === 90 /* '
 function readTerminals(): Terminals {
   const start = tokenStarts[position]!;
   let terminals: readonly (Terminal)[] = none;
-  skip(90 /* 'terminals' */);
+  if (tokenKinds[position++] !== 90 /* 'terminals' */) stop();
 do { terminals = added(terminals, readTerminal()); } while (set5[tokenKinds[position]!] === 1);
-  return { type: 'Terminals', start, end: endBefore(position), terminals };
+  return { type: 'Terminals', start, end: tokenEnds[position - 1]!, terminals };
 }
 
 function readTerminal(): Terminal {
   const start = tokenStarts[position]!;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let mark: Text | undefined;
-  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 81 /* 'shield' */) { role = keyword(81 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 36 /* 'common' */) { role = keyword(36 /* 'common' */, 'common'); } else { stop(); }
+  if (tokenKinds[position] === 8 /* '+' */) { position++; role = '+'; } else if (tokenKinds[position] === 10 /* '-' */) { position++; role = '-'; } else if (tokenKinds[position] === 81 /* 'shield' */) { position++; role = 'shield'; } else if (tokenKinds[position] === 36 /* 'common' */) { position++; role = 'common'; } else { stop(); }
 mark = readText();
-  return { type: 'Terminal', start, end: endBefore(position), role, mark };
+  return { type: 'Terminal', start, end: tokenEnds[position - 1]!, role, mark };
 }
 
 function readSpeaks(): Speaks {
   const start = tokenStarts[position]!;
   let kinds: readonly (Word)[] = none;
-  skip(84 /* 'speaks' */);
+  if (tokenKinds[position++] !== 84 /* 'speaks' */) stop();
 kinds = added(kinds, readWord());
-while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+while (tokenKinds[position] === 9 /* ',' */) { position++;
 kinds = added(kinds, readWord()); }
-  return { type: 'Speaks', start, end: endBefore(position), kinds };
+  return { type: 'Speaks', start, end: tokenEnds[position - 1]!, kinds };
 }
 
 function readPolarity(): Polarity {
   const start = tokenStarts[position]!;
   let value: Word | undefined;
-  skip(71 /* 'polarity' */);
+  if (tokenKinds[position++] !== 71 /* 'polarity' */) stop();
 value = readWord();
-  return { type: 'Polarity', start, end: endBefore(position), value };
+  return { type: 'Polarity', start, end: tokenEnds[position - 1]!, value };
 }
 
 function readLoad(): Load {
   const start = tokenStarts[position]!;
   let numerator: number | undefined;
   let denominator: number | undefined;
-  skip(58 /* 'load' */);
-numerator = decimal(3 /* NUMBER */);
-if (tokenKinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
-denominator = decimal(3 /* NUMBER */); }
-  return { type: 'Load', start, end: endBefore(position), numerator, denominator };
+  if (tokenKinds[position++] !== 58 /* 'load' */) stop();
+if (tokenKinds[position++] !== 3 /* NUMBER */) stop(); numerator = decimal();
+if (tokenKinds[position] === 13 /* '/' */) { position++;
+if (tokenKinds[position++] !== 3 /* NUMBER */) stop(); denominator = decimal(); }
+  return { type: 'Load', start, end: tokenEnds[position - 1]!, numerator, denominator };
 }
 
 function readPortTerminator(): PortTerminator {
@@ -981,12 +969,12 @@ function readPortTerminator(): PortTerminator {
   let means: 'switch' | 'fixed' | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(92 /* 'terminator' */);
-if (tokenKinds[position] === 88 /* 'switch' */) { means = keyword(88 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 48 /* 'fixed' */) { means = keyword(48 /* 'fixed' */, 'fixed'); } else { stop(); }
+  if (tokenKinds[position++] !== 92 /* 'terminator' */) stop();
+if (tokenKinds[position] === 88 /* 'switch' */) { position++; means = 'switch'; } else if (tokenKinds[position] === 48 /* 'fixed' */) { position++; means = 'fixed'; } else { stop(); }
 resistance = readQuantity();
-if (tokenKinds[position] === 31 /* 'capacitor' */) { skip(31 /* 'capacitor' */);
+if (tokenKinds[position] === 31 /* 'capacitor' */) { position++;
 capacitance = readQuantity(); }
-  return { type: 'PortTerminator', start, end: endBefore(position), means, resistance, capacitance };
+  return { type: 'PortTerminator', start, end: tokenEnds[position - 1]!, means, resistance, capacitance };
 }
 
 function readPortBias(): PortBias {
@@ -994,10 +982,10 @@ function readPortBias(): PortBias {
   let needed = false;
   let means: 'switch' | 'fixed' | undefined;
   let resistors: BiasResistors | undefined;
-  skip(24 /* 'bias' */);
-if (tokenKinds[position] === 62 /* 'needed' */) { keyword(62 /* 'needed' */, 'needed'); needed = true; } else if (tokenKinds[position] === 88 /* 'switch' */ || tokenKinds[position] === 48 /* 'fixed' */) { if (tokenKinds[position] === 88 /* 'switch' */) { means = keyword(88 /* 'switch' */, 'switch'); } else if (tokenKinds[position] === 48 /* 'fixed' */) { means = keyword(48 /* 'fixed' */, 'fixed'); } else { stop(); }
+  if (tokenKinds[position++] !== 24 /* 'bias' */) stop();
+if (tokenKinds[position] === 62 /* 'needed' */) { position++; needed = true; } else if (tokenKinds[position] === 88 /* 'switch' */ || tokenKinds[position] === 48 /* 'fixed' */) { if (tokenKinds[position] === 88 /* 'switch' */) { position++; means = 'switch'; } else if (tokenKinds[position] === 48 /* 'fixed' */) { position++; means = 'fixed'; } else { stop(); }
 resistors = readBiasResistors(); } else { stop(); }
-  return { type: 'PortBias', start, end: endBefore(position), needed, means, resistors };
+  return { type: 'PortBias', start, end: tokenEnds[position - 1]!, needed, means, resistors };
 }
 
 function readBiasResistors(): BiasResistors {
@@ -1006,14 +994,14 @@ function readBiasResistors(): BiasResistors {
   let down: Quantity | undefined;
   let supply: Quantity | undefined;
   up = readQuantity();
-if (tokenKinds[position] === 94 /* 'to' */) { skip(94 /* 'to' */);
-skip(8 /* '+' */);
+if (tokenKinds[position] === 94 /* 'to' */) { position++;
+if (tokenKinds[position++] !== 8 /* '+' */) stop();
 down = readQuantity();
-skip(94 /* 'to' */);
-skip(10 /* '-' */); }
-if (tokenKinds[position] === 82 /* 'source' */) { skip(82 /* 'source' */);
+if (tokenKinds[position++] !== 94 /* 'to' */) stop();
+if (tokenKinds[position++] !== 10 /* '-' */) stop(); }
+if (tokenKinds[position] === 82 /* 'source' */) { position++;
 supply = readQuantity(); }
-  return { type: 'BiasResistors', start, end: endBefore(position), up, down, supply };
+  return { type: 'BiasResistors', start, end: tokenEnds[position - 1]!, up, down, supply };
 }
 
 function readPortAddress(): PortAddress {
@@ -1023,65 +1011,65 @@ function readPortAddress(): PortAddress {
   let high: Integer | undefined;
   let positions: Integer | undefined;
   let coding: readonly (Word)[] = none;
-  skip(17 /* 'address' */);
+  if (tokenKinds[position++] !== 17 /* 'address' */) stop();
 means = readWord();
 if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { low = readInteger();
-skip(12 /* '..' */);
+if (tokenKinds[position++] !== 12 /* '..' */) stop();
 high = readInteger(); }
-if (tokenKinds[position] === 66 /* 'of' */) { skip(66 /* 'of' */);
+if (tokenKinds[position] === 66 /* 'of' */) { position++;
 positions = readInteger(); }
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { coding = added(coding, readWord()); }
-  return { type: 'PortAddress', start, end: endBefore(position), means, low, high, positions, coding };
+  return { type: 'PortAddress', start, end: tokenEnds[position - 1]!, means, low, high, positions, coding };
 }
 
 function readRates(): Rates {
   const start = tokenStarts[position]!;
   let rates: readonly (Quantity)[] = none;
-  skip(73 /* 'rates' */);
+  if (tokenKinds[position++] !== 73 /* 'rates' */) stop();
 rates = added(rates, readQuantity());
-while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+while (tokenKinds[position] === 9 /* ',' */) { position++;
 rates = added(rates, readQuantity()); }
-  return { type: 'Rates', start, end: endBefore(position), rates };
+  return { type: 'Rates', start, end: tokenEnds[position - 1]!, rates };
 }
 
 function readEdge(): Edge {
   const start = tokenStarts[position]!;
   let time: Quantity | undefined;
-  skip(46 /* 'edge' */);
+  if (tokenKinds[position++] !== 46 /* 'edge' */) stop();
 time = readQuantity();
-  return { type: 'Edge', start, end: endBefore(position), time };
+  return { type: 'Edge', start, end: tokenEnds[position - 1]!, time };
 }
 
 function readDelay(): Delay {
   const start = tokenStarts[position]!;
   let time: Quantity | undefined;
-  skip(42 /* 'delay' */);
+  if (tokenKinds[position++] !== 42 /* 'delay' */) stop();
 time = readQuantity();
-  return { type: 'Delay', start, end: endBefore(position), time };
+  return { type: 'Delay', start, end: tokenEnds[position - 1]!, time };
 }
 
 function readReserved(): Reserved {
   const start = tokenStarts[position]!;
   let revisions: readonly (Name)[] = none;
   let reason: Text | undefined;
-  skip(75 /* 'reserved' */);
-if (tokenKinds[position] === 55 /* 'in' */) { skip(55 /* 'in' */);
+  if (tokenKinds[position++] !== 75 /* 'reserved' */) stop();
+if (tokenKinds[position] === 55 /* 'in' */) { position++;
 revisions = added(revisions, readName());
-while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+while (tokenKinds[position] === 9 /* ',' */) { position++;
 revisions = added(revisions, readName()); } }
 if (tokenKinds[position] === 6 /* STRING */) { reason = readText(); }
-  return { type: 'Reserved', start, end: endBefore(position), revisions, reason };
+  return { type: 'Reserved', start, end: tokenEnds[position - 1]!, revisions, reason };
 }
 
 function readTwin(): Twin {
   const start = tokenStarts[position]!;
   let port: Name | undefined;
   let reason: Text | undefined;
-  skip(95 /* 'twin' */);
-skip(66 /* 'of' */);
+  if (tokenKinds[position++] !== 95 /* 'twin' */) stop();
+if (tokenKinds[position++] !== 66 /* 'of' */) stop();
 port = readName();
 if (tokenKinds[position] === 6 /* STRING */) { reason = readText(); }
-  return { type: 'Twin', start, end: endBefore(position), port, reason };
+  return { type: 'Twin', start, end: tokenEnds[position - 1]!, port, reason };
 }
 
 function readSupplies(): Supplies {
@@ -1091,16 +1079,16 @@ function readSupplies(): Supplies {
   let tolerance: Quantity | undefined;
   let limit: Quantity | undefined;
   let marked: Integer | undefined;
-  skip(87 /* 'supplies' */);
+  if (tokenKinds[position++] !== 87 /* 'supplies' */) stop();
 voltage = readQuantity();
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
-if (tokenKinds[position] === 100 /* 'within' */) { skip(100 /* 'within' */);
+if (tokenKinds[position] === 100 /* 'within' */) { position++;
 tolerance = readQuantity(); }
-if (tokenKinds[position] === 57 /* 'limit' */) { skip(57 /* 'limit' */);
+if (tokenKinds[position] === 57 /* 'limit' */) { position++;
 limit = readQuantity(); }
-if (tokenKinds[position] === 33 /* 'class' */) { skip(33 /* 'class' */);
+if (tokenKinds[position] === 33 /* 'class' */) { position++;
 marked = readInteger(); }
-  return { type: 'Supplies', start, end: endBefore(position), voltage, form, tolerance, limit, marked };
+  return { type: 'Supplies', start, end: tokenEnds[position - 1]!, voltage, form, tolerance, limit, marked };
 }
 
 function readDraws(): Draws {
@@ -1109,31 +1097,31 @@ function readDraws(): Draws {
   let form: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  skip(44 /* 'draws' */);
+  if (tokenKinds[position++] !== 44 /* 'draws' */) stop();
 amount = readQuantity();
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
-if (tokenKinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
+if (tokenKinds[position] === 15 /* 'above' */) { position++;
 low = readQuantity(); }
-if (tokenKinds[position] === 22 /* 'below' */) { skip(22 /* 'below' */);
+if (tokenKinds[position] === 22 /* 'below' */) { position++;
 high = readQuantity(); }
-  return { type: 'Draws', start, end: endBefore(position), amount, form, low, high };
+  return { type: 'Draws', start, end: tokenEnds[position - 1]!, amount, form, low, high };
 }
 
 function readNormally(): Normally {
   const start = tokenStarts[position]!;
   let state: 'closed' | 'open' | undefined;
-  skip(65 /* 'normally' */);
-if (tokenKinds[position] === 34 /* 'closed' */) { state = keyword(34 /* 'closed' */, 'closed'); } else if (tokenKinds[position] === 69 /* 'open' */) { state = keyword(69 /* 'open' */, 'open'); } else { stop(); }
-  return { type: 'Normally', start, end: endBefore(position), state };
+  if (tokenKinds[position++] !== 65 /* 'normally' */) stop();
+if (tokenKinds[position] === 34 /* 'closed' */) { position++; state = 'closed'; } else if (tokenKinds[position] === 69 /* 'open' */) { position++; state = 'open'; } else { stop(); }
+  return { type: 'Normally', start, end: tokenEnds[position - 1]!, state };
 }
 
 function readExpects(): Expects {
   const start = tokenStarts[position]!;
   let resistance: Quantity | undefined;
-  skip(47 /* 'expects' */);
-skip(77 /* 'resistor' */);
+  if (tokenKinds[position++] !== 47 /* 'expects' */) stop();
+if (tokenKinds[position++] !== 77 /* 'resistor' */) stop();
 resistance = readQuantity();
-  return { type: 'Expects', start, end: endBefore(position), resistance };
+  return { type: 'Expects', start, end: tokenEnds[position - 1]!, resistance };
 }
 
 function readAtMost(): AtMost {
@@ -1141,12 +1129,12 @@ function readAtMost(): AtMost {
   let amount: Quantity | undefined;
   let contacts = false;
   let cable = false;
-  skip(20 /* 'at' */);
-skip(61 /* 'most' */);
+  if (tokenKinds[position++] !== 20 /* 'at' */) stop();
+if (tokenKinds[position++] !== 61 /* 'most' */) stop();
 amount = readQuantity();
-if (tokenKinds[position] === 38 /* 'contacts' */) { keyword(38 /* 'contacts' */, 'contacts'); contacts = true; } else if (tokenKinds[position] === 66 /* 'of' */) { skip(66 /* 'of' */);
-keyword(29 /* 'cable' */, 'cable'); cable = true; } else { stop(); }
-  return { type: 'AtMost', start, end: endBefore(position), amount, contacts, cable };
+if (tokenKinds[position] === 38 /* 'contacts' */) { position++; contacts = true; } else if (tokenKinds[position] === 66 /* 'of' */) { position++;
+if (tokenKinds[position++] !== 29 /* 'cable' */) stop(); cable = true; } else { stop(); }
+  return { type: 'AtMost', start, end: tokenEnds[position - 1]!, amount, contacts, cable };
 }
 
 function readReads(): Reads {
@@ -1154,13 +1142,13 @@ function readReads(): Reads {
   let meaning: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  skip(74 /* 'reads' */);
+  if (tokenKinds[position++] !== 74 /* 'reads' */) stop();
 meaning = readWord();
-if (tokenKinds[position] === 15 /* 'above' */) { skip(15 /* 'above' */);
+if (tokenKinds[position] === 15 /* 'above' */) { position++;
 low = readQuantity(); }
-if (tokenKinds[position] === 22 /* 'below' */) { skip(22 /* 'below' */);
+if (tokenKinds[position] === 22 /* 'below' */) { position++;
 high = readQuantity(); }
-  return { type: 'Reads', start, end: endBefore(position), meaning, low, high };
+  return { type: 'Reads', start, end: tokenEnds[position - 1]!, meaning, low, high };
 }
 
 function readStoreDeclaration(): StoreDeclaration {
@@ -1169,14 +1157,14 @@ function readStoreDeclaration(): StoreDeclaration {
   let continued = false;
   let label: Text | undefined;
   let members: readonly (StoreMember)[] = none;
-  skip(86 /* 'store' */);
+  if (tokenKinds[position++] !== 86 /* 'store' */) stop();
 name = readName();
-if (tokenKinds[position] === 39 /* 'continued' */) { keyword(39 /* 'continued' */, 'continued'); continued = true; }
+if (tokenKinds[position] === 39 /* 'continued' */) { position++; continued = true; }
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(101 /* '{' */);
+if (tokenKinds[position++] !== 101 /* '{' */) stop();
 while (set6[tokenKinds[position]!] === 1) { members = added(members, readStoreMember()); }
-skip(102 /* '}' */);
-  return { type: 'StoreDeclaration', start, end: endBefore(position), name, continued, label, members };
+if (tokenKinds[position++] !== 102 /* '}' */) stop();
+  return { type: 'StoreDeclaration', start, end: tokenEnds[position - 1]!, name, continued, label, members };
 }
 
 function readStoreMember(): StoreMember { if (tokenKinds[position] === 64 /* 'node' */) { return readNodeDeclaration(); } else if (tokenKinds[position] === 63 /* 'network' */) { return readNetworkDeclaration(); } else if (tokenKinds[position] === 28 /* 'bus' */) { return readBusDeclaration(); } else if (tokenKinds[position] === 99 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
@@ -1187,14 +1175,14 @@ function readNodeDeclaration(): NodeDeclaration {
   let label: Text | undefined;
   let device: Name | undefined;
   let revision: Name | undefined;
-  skip(64 /* 'node' */);
+  if (tokenKinds[position++] !== 64 /* 'node' */) stop();
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-if (tokenKinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
+if (tokenKinds[position] === 14 /* ':' */) { position++;
 device = readName(); }
-if (tokenKinds[position] === 78 /* 'revision' */) { skip(78 /* 'revision' */);
+if (tokenKinds[position] === 78 /* 'revision' */) { position++;
 revision = readName(); }
-  return { type: 'NodeDeclaration', start, end: endBefore(position), name, label, device, revision };
+  return { type: 'NodeDeclaration', start, end: tokenEnds[position - 1]!, name, label, device, revision };
 }
 
 function readNetworkDeclaration(): NetworkDeclaration {
@@ -1202,15 +1190,15 @@ function readNetworkDeclaration(): NetworkDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let members: readonly (NetworkMember)[] = none;
-  skip(63 /* 'network' */);
+  if (tokenKinds[position++] !== 63 /* 'network' */) stop();
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(101 /* '{' */);
+if (tokenKinds[position++] !== 101 /* '{' */) stop();
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { members = added(members, readNetworkMember());
-while (tokenKinds[position] === 9 /* ',' */) { skip(9 /* ',' */);
+while (tokenKinds[position] === 9 /* ',' */) { position++;
 members = added(members, readNetworkMember()); } }
-skip(102 /* '}' */);
-  return { type: 'NetworkDeclaration', start, end: endBefore(position), name, label, members };
+if (tokenKinds[position++] !== 102 /* '}' */) stop();
+  return { type: 'NetworkDeclaration', start, end: tokenEnds[position - 1]!, name, label, members };
 }
 
 function readNetworkMember(): NetworkMember {
@@ -1218,9 +1206,9 @@ function readNetworkMember(): NetworkMember {
   let node: Name | undefined;
   let address: Integer | undefined;
   node = readName();
-if (tokenKinds[position] === 17 /* 'address' */) { skip(17 /* 'address' */);
+if (tokenKinds[position] === 17 /* 'address' */) { position++;
 address = readInteger(); }
-  return { type: 'NetworkMember', start, end: endBefore(position), node, address };
+  return { type: 'NetworkMember', start, end: tokenEnds[position - 1]!, node, address };
 }
 
 function readWaiver(): Waiver {
@@ -1228,13 +1216,13 @@ function readWaiver(): Waiver {
   let rule: Word | undefined;
   let at: LandingReference | undefined;
   let reason: Text | undefined;
-  skip(99 /* 'waive' */);
+  if (tokenKinds[position++] !== 99 /* 'waive' */) stop();
 rule = readWord();
-if (tokenKinds[position] === 20 /* 'at' */) { skip(20 /* 'at' */);
+if (tokenKinds[position] === 20 /* 'at' */) { position++;
 at = readLandingReference(); }
-if (tokenKinds[position] === 21 /* 'because' */) { skip(21 /* 'because' */);
+if (tokenKinds[position] === 21 /* 'because' */) { position++;
 reason = readText(); }
-  return { type: 'Waiver', start, end: endBefore(position), rule, at, reason };
+  return { type: 'Waiver', start, end: tokenEnds[position - 1]!, rule, at, reason };
 }
 
 function readBusDeclaration(): BusDeclaration {
@@ -1246,19 +1234,19 @@ function readBusDeclaration(): BusDeclaration {
   let format: Format | undefined;
   let cable: Name | undefined;
   let statements: readonly (BusStatement)[] = none;
-  skip(28 /* 'bus' */);
+  if (tokenKinds[position++] !== 28 /* 'bus' */) stop();
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-skip(14 /* ':' */);
+if (tokenKinds[position++] !== 14 /* ':' */) stop();
 kind = readWord();
 if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { rate = readQuantity(); }
 if (tokenKinds[position] === 2 /* FRAMING */) { format = readFormat(); }
-if (tokenKinds[position] === 68 /* 'on' */) { skip(68 /* 'on' */);
+if (tokenKinds[position] === 68 /* 'on' */) { position++;
 cable = readName(); }
-skip(101 /* '{' */);
+if (tokenKinds[position++] !== 101 /* '{' */) stop();
 while (set7[tokenKinds[position]!] === 1) { statements = added(statements, readBusStatement()); }
-skip(102 /* '}' */);
-  return { type: 'BusDeclaration', start, end: endBefore(position), name, label, kind, rate, format, cable, statements };
+if (tokenKinds[position++] !== 102 /* '}' */) stop();
+  return { type: 'BusDeclaration', start, end: tokenEnds[position - 1]!, name, label, kind, rate, format, cable, statements };
 }
 
 function readBusStatement(): BusStatement { if (tokenKinds[position] === 50 /* 'from' */) { return readFrom(); } else if (set8[tokenKinds[position]!] === 1) { return readRun(); } else if (tokenKinds[position] === 19 /* 'area' */) { return readArea(); } else if (tokenKinds[position] === 81 /* 'shield' */) { return readBusShield(); } else if (tokenKinds[position] === 24 /* 'bias' */) { return readBusBias(); } else if (tokenKinds[position] === 18 /* 'ambient' */) { return readAmbient(); } else if (tokenKinds[position] === 80 /* 'sample' */) { return readSamplePoint(); } else if (tokenKinds[position] === 52 /* 'guide' */) { return readGuide(); } else if (tokenKinds[position] === 35 /* 'colours' */) { return readBusColours(); } else if (tokenKinds[position] === 99 /* 'waive' */) { return readWaiver(); } else { stop(); } return stop(); }
@@ -1266,9 +1254,9 @@ function readBusStatement(): BusStatement { if (tokenKinds[position] === 50 /* '
 function readFrom(): From {
   const start = tokenStarts[position]!;
   let landing: Landing | undefined;
-  skip(50 /* 'from' */);
+  if (tokenKinds[position++] !== 50 /* 'from' */) stop();
 landing = readLanding();
-  return { type: 'From', start, end: endBefore(position), landing };
+  return { type: 'From', start, end: tokenEnds[position - 1]!, landing };
 }
 
 function readRun(): Run {
@@ -1277,20 +1265,20 @@ function readRun(): Run {
   let length: Quantity | undefined;
   let options: readonly (RunOption)[] = none;
   let landing: Landing | undefined;
-  if (tokenKinds[position] === 89 /* 'tap' */) { keyword(89 /* 'tap' */, 'tap'); tap = true; }
+  if (tokenKinds[position] === 89 /* 'tap' */) { position++; tap = true; }
 length = readQuantity();
 while (set9[tokenKinds[position]!] === 1) { options = added(options, readRunOption()); }
-if (tokenKinds[position] === 94 /* 'to' */) { skip(94 /* 'to' */);
+if (tokenKinds[position] === 94 /* 'to' */) { position++;
 landing = readLanding(); }
-  return { type: 'Run', start, end: endBefore(position), tap, length, options, landing };
+  return { type: 'Run', start, end: tokenEnds[position - 1]!, tap, length, options, landing };
 }
 
 function readArea(): Area {
   const start = tokenStarts[position]!;
   let name: Name | undefined;
-  skip(19 /* 'area' */);
+  if (tokenKinds[position++] !== 19 /* 'area' */) stop();
 name = readName();
-  return { type: 'Area', start, end: endBefore(position), name };
+  return { type: 'Area', start, end: tokenEnds[position - 1]!, name };
 }
 
 function readRunOption(): RunOption { if (tokenKinds[position] === 68 /* 'on' */) { return readOnCable(); } else if (tokenKinds[position] === 27 /* 'built' */) { return readBuilt(); } else if (tokenKinds[position] === 40 /* 'cords' */) { return readCords(); } else if (tokenKinds[position] === 83 /* 'spare' */) { return readSpare(); } else if (tokenKinds[position] === 23 /* 'beside' */) { return readBesideMains(); } else if (tokenKinds[position] === 51 /* 'fuse' */) { return readFuse(); } else { stop(); } return stop(); }
@@ -1298,51 +1286,51 @@ function readRunOption(): RunOption { if (tokenKinds[position] === 68 /* 'on' */
 function readOnCable(): OnCable {
   const start = tokenStarts[position]!;
   let cable: Name | undefined;
-  skip(68 /* 'on' */);
+  if (tokenKinds[position++] !== 68 /* 'on' */) stop();
 cable = readName();
-  return { type: 'OnCable', start, end: endBefore(position), cable };
+  return { type: 'OnCable', start, end: tokenEnds[position - 1]!, cable };
 }
 
 function readBuilt(): Built {
   const start = tokenStarts[position]!;
   let length: Quantity | undefined;
-  skip(27 /* 'built' */);
+  if (tokenKinds[position++] !== 27 /* 'built' */) stop();
 length = readQuantity();
-  return { type: 'Built', start, end: endBefore(position), length };
+  return { type: 'Built', start, end: tokenEnds[position - 1]!, length };
 }
 
 function readCords(): Cords {
   const start = tokenStarts[position]!;
   let length: Quantity | undefined;
   let cable: Name | undefined;
-  skip(40 /* 'cords' */);
+  if (tokenKinds[position++] !== 40 /* 'cords' */) stop();
 length = readQuantity();
-if (tokenKinds[position] === 66 /* 'of' */) { skip(66 /* 'of' */);
+if (tokenKinds[position] === 66 /* 'of' */) { position++;
 cable = readName(); }
-  return { type: 'Cords', start, end: endBefore(position), length, cable };
+  return { type: 'Cords', start, end: tokenEnds[position - 1]!, length, cable };
 }
 
 function readSpare(): Spare {
   const start = tokenStarts[position]!;
   let spare = false;
-  keyword(83 /* 'spare' */, 'spare'); spare = true;
-  return { type: 'Spare', start, end: endBefore(position), spare };
+  if (tokenKinds[position++] !== 83 /* 'spare' */) stop(); spare = true;
+  return { type: 'Spare', start, end: tokenEnds[position - 1]!, spare };
 }
 
 function readBesideMains(): BesideMains {
   const start = tokenStarts[position]!;
   let mains = false;
-  skip(23 /* 'beside' */);
-keyword(59 /* 'mains' */, 'mains'); mains = true;
-  return { type: 'BesideMains', start, end: endBefore(position), mains };
+  if (tokenKinds[position++] !== 23 /* 'beside' */) stop();
+if (tokenKinds[position++] !== 59 /* 'mains' */) stop(); mains = true;
+  return { type: 'BesideMains', start, end: tokenEnds[position - 1]!, mains };
 }
 
 function readFuse(): Fuse {
   const start = tokenStarts[position]!;
   let current: Quantity | undefined;
-  skip(51 /* 'fuse' */);
+  if (tokenKinds[position++] !== 51 /* 'fuse' */) stop();
 current = readQuantity();
-  return { type: 'Fuse', start, end: endBefore(position), current };
+  return { type: 'Fuse', start, end: tokenEnds[position - 1]!, current };
 }
 
 function readLanding(): Landing {
@@ -1353,15 +1341,15 @@ function readLanding(): Landing {
   let label: Text | undefined;
   let device: Name | undefined;
   let properties: readonly (LandingProperty)[] = none;
-  if (tokenKinds[position] === 85 /* 'splice' */) { skip(85 /* 'splice' */);
+  if (tokenKinds[position] === 85 /* 'splice' */) { position++;
 splice = readName(); } else if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { node = readName();
-if (tokenKinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
+if (tokenKinds[position] === 11 /* '.' */) { position++;
 port = readName(); } } else { stop(); }
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-if (tokenKinds[position] === 14 /* ':' */) { skip(14 /* ':' */);
+if (tokenKinds[position] === 14 /* ':' */) { position++;
 device = readName(); }
 while (set10[tokenKinds[position]!] === 1 || (tokenKinds[position] === 81 /* 'shield' */ && (tokenKinds[position + 1] === 93 /* 'through' */ || tokenKinds[position + 1] === 69 /* 'open' */ || tokenKinds[position + 1] === 49 /* 'floating' */))) { properties = added(properties, readLandingProperty()); }
-  return { type: 'Landing', start, end: endBefore(position), splice, node, port, label, device, properties };
+  return { type: 'Landing', start, end: tokenEnds[position - 1]!, splice, node, port, label, device, properties };
 }
 
 function readLandingProperty(): LandingProperty { if (tokenKinds[position] === 17 /* 'address' */) { return readLandingAddress(); } else if (tokenKinds[position] === 91 /* 'terminate' */) { return readTerminate(); } else if (tokenKinds[position] === 88 /* 'switch' */) { return readSwitchOff(); } else if (tokenKinds[position] === 41 /* 'crossed' */) { return readCrossed(); } else if (tokenKinds[position] === 81 /* 'shield' */) { return readLandingShield(); } else if (tokenKinds[position] === 78 /* 'revision' */) { return readLandingRevision(); } else if (tokenKinds[position] === 25 /* 'breaks' */) { return readBreaks(); } else if (tokenKinds[position] === 16 /* 'across' */) { return readAcross(); } else { stop(); } return stop(); }
@@ -1369,9 +1357,9 @@ function readLandingProperty(): LandingProperty { if (tokenKinds[position] === 1
 function readLandingAddress(): LandingAddress {
   const start = tokenStarts[position]!;
   let address: Integer | undefined;
-  skip(17 /* 'address' */);
+  if (tokenKinds[position++] !== 17 /* 'address' */) stop();
 address = readInteger();
-  return { type: 'LandingAddress', start, end: endBefore(position), address };
+  return { type: 'LandingAddress', start, end: tokenEnds[position - 1]!, address };
 }
 
 function readTerminate(): Terminate {
@@ -1379,64 +1367,64 @@ function readTerminate(): Terminate {
   let switched = false;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(91 /* 'terminate' */);
-if (tokenKinds[position] === 88 /* 'switch' */) { keyword(88 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 77 /* 'resistor' */) { skip(77 /* 'resistor' */);
+  if (tokenKinds[position++] !== 91 /* 'terminate' */) stop();
+if (tokenKinds[position] === 88 /* 'switch' */) { position++; switched = true; } else if (tokenKinds[position] === 77 /* 'resistor' */) { position++;
 resistance = readQuantity();
-if (tokenKinds[position] === 31 /* 'capacitor' */) { skip(31 /* 'capacitor' */);
+if (tokenKinds[position] === 31 /* 'capacitor' */) { position++;
 capacitance = readQuantity(); } } else { stop(); }
-  return { type: 'Terminate', start, end: endBefore(position), switched, resistance, capacitance };
+  return { type: 'Terminate', start, end: tokenEnds[position - 1]!, switched, resistance, capacitance };
 }
 
 function readSwitchOff(): SwitchOff {
   const start = tokenStarts[position]!;
   let off = false;
-  skip(88 /* 'switch' */);
-keyword(67 /* 'off' */, 'off'); off = true;
-  return { type: 'SwitchOff', start, end: endBefore(position), off };
+  if (tokenKinds[position++] !== 88 /* 'switch' */) stop();
+if (tokenKinds[position++] !== 67 /* 'off' */) stop(); off = true;
+  return { type: 'SwitchOff', start, end: tokenEnds[position - 1]!, off };
 }
 
 function readCrossed(): Crossed {
   const start = tokenStarts[position]!;
   let crossed = false;
-  keyword(41 /* 'crossed' */, 'crossed'); crossed = true;
-  return { type: 'Crossed', start, end: endBefore(position), crossed };
+  if (tokenKinds[position++] !== 41 /* 'crossed' */) stop(); crossed = true;
+  return { type: 'Crossed', start, end: tokenEnds[position - 1]!, crossed };
 }
 
 function readLandingShield(): LandingShield {
   const start = tokenStarts[position]!;
   let treatment: 'through' | 'open' | 'floating' | undefined;
-  skip(81 /* 'shield' */);
-if (tokenKinds[position] === 93 /* 'through' */) { treatment = keyword(93 /* 'through' */, 'through'); } else if (tokenKinds[position] === 69 /* 'open' */) { treatment = keyword(69 /* 'open' */, 'open'); } else if (tokenKinds[position] === 49 /* 'floating' */) { treatment = keyword(49 /* 'floating' */, 'floating'); } else { stop(); }
-  return { type: 'LandingShield', start, end: endBefore(position), treatment };
+  if (tokenKinds[position++] !== 81 /* 'shield' */) stop();
+if (tokenKinds[position] === 93 /* 'through' */) { position++; treatment = 'through'; } else if (tokenKinds[position] === 69 /* 'open' */) { position++; treatment = 'open'; } else if (tokenKinds[position] === 49 /* 'floating' */) { position++; treatment = 'floating'; } else { stop(); }
+  return { type: 'LandingShield', start, end: tokenEnds[position - 1]!, treatment };
 }
 
 function readLandingRevision(): LandingRevision {
   const start = tokenStarts[position]!;
   let revision: Name | undefined;
-  skip(78 /* 'revision' */);
+  if (tokenKinds[position++] !== 78 /* 'revision' */) stop();
 revision = readName();
-  return { type: 'LandingRevision', start, end: endBefore(position), revision };
+  return { type: 'LandingRevision', start, end: tokenEnds[position - 1]!, revision };
 }
 
 function readBreaks(): Breaks {
   const start = tokenStarts[position]!;
   let conductor: '+' | '-' | undefined;
   let bridge: Quantity | undefined;
-  skip(25 /* 'breaks' */);
-if (tokenKinds[position] === 8 /* '+' */) { conductor = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { conductor = keyword(10 /* '-' */, '-'); } else { stop(); }
-if (tokenKinds[position] === 26 /* 'bridged' */) { skip(26 /* 'bridged' */);
+  if (tokenKinds[position++] !== 25 /* 'breaks' */) stop();
+if (tokenKinds[position] === 8 /* '+' */) { position++; conductor = '+'; } else if (tokenKinds[position] === 10 /* '-' */) { position++; conductor = '-'; } else { stop(); }
+if (tokenKinds[position] === 26 /* 'bridged' */) { position++;
 bridge = readQuantity(); }
-  return { type: 'Breaks', start, end: endBefore(position), conductor, bridge };
+  return { type: 'Breaks', start, end: tokenEnds[position - 1]!, conductor, bridge };
 }
 
 function readAcross(): Across {
   const start = tokenStarts[position]!;
   let across = false;
   let through: Quantity | undefined;
-  keyword(16 /* 'across' */, 'across'); across = true;
-if (tokenKinds[position] === 93 /* 'through' */) { skip(93 /* 'through' */);
+  if (tokenKinds[position++] !== 16 /* 'across' */) stop(); across = true;
+if (tokenKinds[position] === 93 /* 'through' */) { position++;
 through = readQuantity(); }
-  return { type: 'Across', start, end: endBefore(position), across, through };
+  return { type: 'Across', start, end: tokenEnds[position - 1]!, across, through };
 }
 
 function readLandingReference(): LandingReference {
@@ -1444,9 +1432,9 @@ function readLandingReference(): LandingReference {
   let node: Name | undefined;
   let port: Name | undefined;
   node = readName();
-if (tokenKinds[position] === 11 /* '.' */) { skip(11 /* '.' */);
+if (tokenKinds[position] === 11 /* '.' */) { position++;
 port = readName(); }
-  return { type: 'LandingReference', start, end: endBefore(position), node, port };
+  return { type: 'LandingReference', start, end: tokenEnds[position - 1]!, node, port };
 }
 
 function readBusShield(): BusShield {
@@ -1454,15 +1442,15 @@ function readBusShield(): BusShield {
   let at: LandingReference | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  skip(81 /* 'shield' */);
-skip(45 /* 'earthed' */);
-skip(20 /* 'at' */);
+  if (tokenKinds[position++] !== 81 /* 'shield' */) stop();
+if (tokenKinds[position++] !== 45 /* 'earthed' */) stop();
+if (tokenKinds[position++] !== 20 /* 'at' */) stop();
 at = readLandingReference();
-if (tokenKinds[position] === 93 /* 'through' */) { skip(93 /* 'through' */);
+if (tokenKinds[position] === 93 /* 'through' */) { position++;
 resistance = readQuantity();
-if (tokenKinds[position] === 31 /* 'capacitor' */) { skip(31 /* 'capacitor' */);
+if (tokenKinds[position] === 31 /* 'capacitor' */) { position++;
 capacitance = readQuantity(); } }
-  return { type: 'BusShield', start, end: endBefore(position), at, resistance, capacitance };
+  return { type: 'BusShield', start, end: tokenEnds[position - 1]!, at, resistance, capacitance };
 }
 
 function readBusBias(): BusBias {
@@ -1470,74 +1458,74 @@ function readBusBias(): BusBias {
   let at: LandingReference | undefined;
   let switched = false;
   let resistors: BiasResistors | undefined;
-  skip(24 /* 'bias' */);
-skip(20 /* 'at' */);
+  if (tokenKinds[position++] !== 24 /* 'bias' */) stop();
+if (tokenKinds[position++] !== 20 /* 'at' */) stop();
 at = readLandingReference();
-if (tokenKinds[position] === 88 /* 'switch' */) { keyword(88 /* 'switch' */, 'switch'); switched = true; } else if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
-  return { type: 'BusBias', start, end: endBefore(position), at, switched, resistors };
+if (tokenKinds[position] === 88 /* 'switch' */) { position++; switched = true; } else if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
+  return { type: 'BusBias', start, end: tokenEnds[position - 1]!, at, switched, resistors };
 }
 
 function readAmbient(): Ambient {
   const start = tokenStarts[position]!;
   let temperature: Quantity | undefined;
-  skip(18 /* 'ambient' */);
+  if (tokenKinds[position++] !== 18 /* 'ambient' */) stop();
 temperature = readQuantity();
-  return { type: 'Ambient', start, end: endBefore(position), temperature };
+  return { type: 'Ambient', start, end: tokenEnds[position - 1]!, temperature };
 }
 
 function readSamplePoint(): SamplePoint {
   const start = tokenStarts[position]!;
   let point: Quantity | undefined;
-  skip(80 /* 'sample' */);
-skip(20 /* 'at' */);
+  if (tokenKinds[position++] !== 80 /* 'sample' */) stop();
+if (tokenKinds[position++] !== 20 /* 'at' */) stop();
 point = readQuantity();
-  return { type: 'SamplePoint', start, end: endBefore(position), point };
+  return { type: 'SamplePoint', start, end: tokenEnds[position - 1]!, point };
 }
 
 function readGuide(): Guide {
   const start = tokenStarts[position]!;
   let name: Word | undefined;
-  skip(52 /* 'guide' */);
+  if (tokenKinds[position++] !== 52 /* 'guide' */) stop();
 name = readWord();
-  return { type: 'Guide', start, end: endBefore(position), name };
+  return { type: 'Guide', start, end: tokenEnds[position - 1]!, name };
 }
 
 function readBusColours(): BusColours {
   const start = tokenStarts[position]!;
   let colours: readonly (ConductorColour)[] = none;
-  skip(35 /* 'colours' */);
+  if (tokenKinds[position++] !== 35 /* 'colours' */) stop();
 do { colours = added(colours, readConductorColour()); } while (tokenKinds[position] === 8 /* '+' */ || tokenKinds[position] === 36 /* 'common' */ || (tokenKinds[position] === 10 /* '-' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)) || (tokenKinds[position] === 81 /* 'shield' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)));
-  return { type: 'BusColours', start, end: endBefore(position), colours };
+  return { type: 'BusColours', start, end: tokenEnds[position - 1]!, colours };
 }
 
 function readConductorColour(): ConductorColour {
   const start = tokenStarts[position]!;
   let role: '+' | '-' | 'shield' | 'common' | undefined;
   let colour: Word | undefined;
-  if (tokenKinds[position] === 8 /* '+' */) { role = keyword(8 /* '+' */, '+'); } else if (tokenKinds[position] === 10 /* '-' */) { role = keyword(10 /* '-' */, '-'); } else if (tokenKinds[position] === 81 /* 'shield' */) { role = keyword(81 /* 'shield' */, 'shield'); } else if (tokenKinds[position] === 36 /* 'common' */) { role = keyword(36 /* 'common' */, 'common'); } else { stop(); }
+  if (tokenKinds[position] === 8 /* '+' */) { position++; role = '+'; } else if (tokenKinds[position] === 10 /* '-' */) { position++; role = '-'; } else if (tokenKinds[position] === 81 /* 'shield' */) { position++; role = 'shield'; } else if (tokenKinds[position] === 36 /* 'common' */) { position++; role = 'common'; } else { stop(); }
 colour = readWord();
-  return { type: 'ConductorColour', start, end: endBefore(position), role, colour };
+  return { type: 'ConductorColour', start, end: tokenEnds[position - 1]!, role, colour };
 }
 
 function readName(): Name {
   const start = tokenStarts[position]!;
   let text: string | undefined;
-  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 6 /* STRING */) { text = quoted(6 /* STRING */); } else { stop(); }
-  return { type: 'Name', start, end: endBefore(position), text };
+  if (tokenKinds[position] === 5 /* ID */) { position++; text = word(); } else if (tokenKinds[position] === 6 /* STRING */) { position++; text = quoted(); } else { stop(); }
+  return { type: 'Name', start, end: tokenEnds[position - 1]!, text };
 }
 
 function readWord(): Word {
   const start = tokenStarts[position]!;
   let text: string | undefined;
-  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 4 /* HYPHENATED */) { text = word(4 /* HYPHENATED */); } else { stop(); }
-  return { type: 'Word', start, end: endBefore(position), text };
+  if (tokenKinds[position] === 5 /* ID */) { position++; text = word(); } else if (tokenKinds[position] === 4 /* HYPHENATED */) { position++; text = word(); } else { stop(); }
+  return { type: 'Word', start, end: tokenEnds[position - 1]!, text };
 }
 
 function readText(): Text {
   const start = tokenStarts[position]!;
   let text: string | undefined;
-  text = quoted(6 /* STRING */);
-  return { type: 'Text', start, end: endBefore(position), text };
+  if (tokenKinds[position++] !== 6 /* STRING */) stop(); text = quoted();
+  return { type: 'Text', start, end: tokenEnds[position - 1]!, text };
 }
 
 function readQuantity(): Quantity {
@@ -1546,34 +1534,34 @@ function readQuantity(): Quantity {
   let value: number | undefined;
   let unit: Unit | undefined;
   let feet: string | undefined;
-  if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { if (tokenKinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
-value = decimal(3 /* NUMBER */);
-if (tokenKinds[position] === 55 /* 'in' */ || tokenKinds[position] === 7 /* '%' */ || (tokenKinds[position] === 5 /* ID */ && (set11[tokenKinds[position + 1]!] === 1))) { unit = readUnit(); } } else if (tokenKinds[position] === 1 /* FEET_AND_INCHES */) { feet = word(1 /* FEET_AND_INCHES */); } else { stop(); }
-  return { type: 'Quantity', start, end: endBefore(position), negative, value, unit, feet };
+  if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { if (tokenKinds[position] === 10 /* '-' */) { position++; negative = true; }
+if (tokenKinds[position++] !== 3 /* NUMBER */) stop(); value = decimal();
+if (tokenKinds[position] === 55 /* 'in' */ || tokenKinds[position] === 7 /* '%' */ || (tokenKinds[position] === 5 /* ID */ && (set11[tokenKinds[position + 1]!] === 1))) { unit = readUnit(); } } else if (tokenKinds[position] === 1 /* FEET_AND_INCHES */) { position++; feet = word(); } else { stop(); }
+  return { type: 'Quantity', start, end: tokenEnds[position - 1]!, negative, value, unit, feet };
 }
 
 function readUnit(): Unit {
   const start = tokenStarts[position]!;
   let text: string | 'in' | '%' | undefined;
   let per: string | undefined;
-  if (tokenKinds[position] === 5 /* ID */) { text = word(5 /* ID */); } else if (tokenKinds[position] === 55 /* 'in' */) { text = keyword(55 /* 'in' */, 'in'); } else if (tokenKinds[position] === 7 /* '%' */) { text = keyword(7 /* '%' */, '%'); } else { stop(); }
-if (tokenKinds[position] === 13 /* '/' */) { skip(13 /* '/' */);
-per = word(5 /* ID */); }
-  return { type: 'Unit', start, end: endBefore(position), text, per };
+  if (tokenKinds[position] === 5 /* ID */) { position++; text = word(); } else if (tokenKinds[position] === 55 /* 'in' */) { position++; text = 'in'; } else if (tokenKinds[position] === 7 /* '%' */) { position++; text = '%'; } else { stop(); }
+if (tokenKinds[position] === 13 /* '/' */) { position++;
+if (tokenKinds[position++] !== 5 /* ID */) stop(); per = word(); }
+  return { type: 'Unit', start, end: tokenEnds[position - 1]!, text, per };
 }
 
 function readInteger(): Integer {
   const start = tokenStarts[position]!;
   let negative = false;
   let value: number | undefined;
-  if (tokenKinds[position] === 10 /* '-' */) { keyword(10 /* '-' */, '-'); negative = true; }
-value = decimal(3 /* NUMBER */);
-  return { type: 'Integer', start, end: endBefore(position), negative, value };
+  if (tokenKinds[position] === 10 /* '-' */) { position++; negative = true; }
+if (tokenKinds[position++] !== 3 /* NUMBER */) stop(); value = decimal();
+  return { type: 'Integer', start, end: tokenEnds[position - 1]!, negative, value };
 }
 
 function readFormat(): Format {
   const start = tokenStarts[position]!;
   let text: string | undefined;
-  text = word(2 /* FRAMING */);
-  return { type: 'Format', start, end: endBefore(position), text };
+  if (tokenKinds[position++] !== 2 /* FRAMING */) stop(); text = word();
+  return { type: 'Format', start, end: tokenEnds[position - 1]!, text };
 }

@@ -1,6 +1,7 @@
 /** The shape of a bus: what is connected to what, where it ends, what hangs on taps, how far everything is. */
 import type { Bus, LandingIndex, RunIndex } from '../network.js';
 import type { Metres } from '../quantity.js';
+import { type RunCensus, runCensusOf } from './run-census.js';
 import { type Tap, tapsOf, trunkLandings } from './taps.js';
 import { across, incidenceOf, walkOf } from './walk.js';
 
@@ -52,18 +53,8 @@ const nothing: readonly never[] = [];
 const noTaps: readonly Tap[] = nothing;
 const nothingOnTap: ReadonlySet<LandingIndex> = new Set();
 
-export function shapeOf(bus: Bus): Shape {
-  return isPlainChain(bus) ? new PlainChain(bus) : walkedShape(bus);
-}
-
-/** Whether the text draws one chain from end to end: each run leads from the landing reached last to a new one. */
-function isPlainChain({ landings, runs }: Bus): boolean {
-  if (runs.length === 0 || landings.length !== runs.length + 1) return false;
-  for (let index = 0; index < runs.length; index++) {
-    const { from, to, tap, spare } = runs[index]!;
-    if (from !== index || to !== index + 1 || tap || spare) return false;
-  }
-  return true;
+export function shapeOf(bus: Bus, { isChain }: RunCensus = runCensusOf(bus)): Shape {
+  return isChain ? new PlainChain(bus) : walkedShape(bus);
 }
 
 /** Nearly all buses are such chains. Their shape is seen without a walk, which is made when somebody asks for more. */

@@ -24,10 +24,10 @@ import { delaysOf } from './delays.js';
 import { type Link, linksOf } from './links.js';
 import { longestWay, type Way } from './longest-way.js';
 import { type Occasions, occasionsOf } from './occasions.js';
-import { runsByCable } from './runs-by-cable.js';
+import { type RunCensus, runCensusOf } from './run-census.js';
 import { type Shape, shapeOf } from './shape.js';
 import type { Signal } from './signal.js';
-import { loopResistanceOf, trunkLengthOf, wholeLength } from './trunk.js';
+import { loopResistanceOf, trunkLengthOf } from './trunk.js';
 
 export { isUnknown, type Known, type Range, type Unknown } from '../known.js';
 export type { Shape, Tap } from './shape.js';
@@ -38,6 +38,8 @@ export interface BusStudy {
   readonly shape: Shape;
   /** What occurs on it: for rules, which are soon done where it is nothing out of the ordinary. */
   readonly census: Census;
+  /** What its runs come to. */
+  readonly runCensus: RunCensus;
   /** What of it gives rules something to look at. */
   readonly occasions: Occasions;
   /** Sum of all runs, taps too, spares not. */
@@ -113,12 +115,11 @@ class LazyStudy implements BusStudy {
   private madeShape?: Shape;
   private madeCensus?: Census;
   private madeOccasions?: Occasions;
-  private madeLength?: Metres;
+  private madeRunCensus?: RunCensus;
   private madeTrunkLength?: Metres;
   private madeFarthest?: Known<Way | undefined>;
   private madeLinks?: readonly Link[];
   private madeHeads?: readonly Landing[];
-  private madeCables?: ReadonlyMap<Cable, readonly Run[]>;
   private madeLoop?: Known<Range<Ohms>>;
   private madeLoads?: Known<Ratio>;
   private madeCircuit?: BusCircuit | Unknown;
@@ -137,7 +138,7 @@ class LazyStudy implements BusStudy {
   ) {}
 
   get shape(): Shape {
-    this.madeShape ??= shapeOf(this.bus);
+    this.madeShape ??= shapeOf(this.bus, this.runCensus);
     return this.madeShape;
   }
 
@@ -146,14 +147,18 @@ class LazyStudy implements BusStudy {
     return this.madeCensus;
   }
 
+  get runCensus(): RunCensus {
+    this.madeRunCensus ??= runCensusOf(this.bus);
+    return this.madeRunCensus;
+  }
+
   get occasions(): Occasions {
     this.madeOccasions ??= occasionsOf(this);
     return this.madeOccasions;
   }
 
   get length(): Metres {
-    this.madeLength ??= wholeLength(this.bus);
-    return this.madeLength;
+    return this.runCensus.length;
   }
 
   get trunkLength(): Metres {
@@ -190,8 +195,7 @@ class LazyStudy implements BusStudy {
   }
 
   get runsByCable(): ReadonlyMap<Cable, readonly Run[]> {
-    this.madeCables ??= runsByCable(this.bus);
-    return this.madeCables;
+    return this.runCensus.byCable;
   }
 
   get temperature(): Celsius {

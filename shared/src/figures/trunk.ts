@@ -1,17 +1,10 @@
 /** How long a bus and its trunk are, and what the trunk resists. */
 import { isUnknown, type Known, type Range } from '../known.js';
-import type { Bus, Run } from '../network.js';
+import type { Run } from '../network.js';
 import { type Metres, metres, type Ohms } from '../quantity.js';
 import type { BusStudy } from './study.js';
 
 const isTrunk = ({ shape }: BusStudy, run: Run): boolean => !run.spare && !run.tap && !shape.onTap.has(run.from);
-
-/** Of all runs, spares aside. */
-export function wholeLength({ runs }: Bus): Metres {
-  let length = 0;
-  for (const run of runs) if (!run.spare) length += run.length;
-  return metres(length);
-}
 
 /** From end to end; 0 for what is no chain. */
 export function trunkLengthOf(study: BusStudy): Metres {

@@ -1,4 +1,5 @@
 /** A terminator that does not fit the cable. */
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import {
   dueResistance,
@@ -28,6 +29,7 @@ function becauseOf(bus: Bus, landing: Landing, due: Ohms): string {
 export const terminatorValue: BusRule = {
   id: 'terminator-value',
   scope: 'bus',
+  occasions: occasion.oddTerminator,
   severity: 'warning',
   kinds: terminatedKinds,
   check(study, report) {

@@ -1,10 +1,10 @@
 /** Which bias resistors hold the idle level and leave the drivers enough. */
+import { lumpedLoad } from '../../figures/lumped-load.js';
 import { type BusStudy, createStudy } from '../../figures/study.js';
 import { isUnknown } from '../../known.js';
 import { idleThreshold, leastDriverLoad } from '../../limits/level.js';
 import { biasResistors } from '../../limits/load.js';
 import type { Bus, BusBias, Store } from '../../network.js';
-import { unitLoadResistance } from '../../physics/loads.js';
 import { type Ohms, ohms, volts } from '../../quantity.js';
 
 /** Keeps 200 mV on two terminators of 120 ohm with a full load, and is inside the 450 to 650 ohm of Modbus. */
@@ -30,21 +30,6 @@ export function overload(study: BusStudy): Ohms | undefined {
   if (!head || leastDriverLoad.value <= lumpedLoad(study)) return undefined;
   const load = study.meter[head.index];
   return !load || isUnknown(load) || leastDriverLoad.value <= load.nominal ? undefined : load.nominal;
-}
-
-/**
- * All resistances of a bus in one point. The cable between them only adds to what the head drives into, so a bus whose
- * lumped load is enough need not be solved.
- */
-function lumpedLoad({ bus, census, unitLoads }: BusStudy): number {
-  // To common from each line, so two in series across the pair.
-  let conductance = isUnknown(unitLoads) ? Number.POSITIVE_INFINITY : unitLoads / (2 * unitLoadResistance);
-  for (const { terminations } of census.remarked) {
-    for (const { resistance, capacitance } of terminations)
-      if (capacitance === undefined) conductance += 1 / resistance;
-  }
-  for (const { up, down } of bus.biases) conductance += 1 / (up + down);
-  return 1 / conductance;
 }
 
 /** How well every landing idles at or above the threshold: over all tolerances, nominally alone, or not. */

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import { segmentForm, segmentLimits, segmentStub, unclassedCables } from '../../limits/free-topology.js';
@@ -12,6 +13,7 @@ import { loadExample } from './example.js';
 /** All runs together, taps too, against the limit of the kind. A ring has its own finding first. */
 export const busTooLong: BusRule = {
   id: 'bus-too-long',
+  occasions: occasion.long,
   severity: 'error',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'free-topology'],
   scope: 'bus',

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { rightedBusOf } from '../../figures/righted-bus.js';
 import { type BusStudy, createStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
@@ -20,6 +21,7 @@ import { loadExample } from './example.js';
  */
 export const driverOverloaded: BusRule = {
   id: 'driver-overloaded',
+  occasions: occasion.loaded,
   severity: 'warning',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485'],
   scope: 'bus',

@@ -1,20 +1,22 @@
+import { occasion } from '../../figures/occasions.js';
 import type { Fix } from '../../finding.js';
-import type { Bus, CharacterFormat } from '../../network.js';
+import { formatFault, formatText } from '../../limits/format.js';
 import type { BusRule } from '../rule.js';
 import { loadExample } from './example.js';
 
 /** Characters that the kind of bus does not have. */
 export const formatUnsuited: BusRule = {
   id: 'format-unsuited',
+  occasions: occasion.unusualFormat,
   severity: 'warning',
   kinds: ['modbus-rtu', 'bacnet-mstp'],
   scope: 'bus',
   check: ({ bus }, report) => {
     const { format } = bus;
-    const known = format && suitedTo(bus, format.value);
+    const known = format && formatFault(bus.kind, format.value);
     if (!known) return;
     report({
-      message: `bus ${bus.name} has characters ${textOf(format.value)}; ${known.why}: set every device to ${known.formats.join(' or ')}`,
+      message: `bus ${bus.name} has characters ${formatText(format.value)}; ${known.why}: set every device to ${known.formats.join(' or ')}`,
       place: format.place,
       fixes: () =>
         known.formats.map(
@@ -41,25 +43,3 @@ export const formatUnsuited: BusRule = {
     since: '0.1.0',
   },
 };
-
-const textOf = ({ dataBits, parity, stopBits }: CharacterFormat) => `${dataBits}${parity}${stopBits}`;
-
-/** Which formats the kind has instead, the likeliest first; undefined where this is one of them. */
-function suitedTo({ kind }: Bus, format: CharacterFormat) {
-  const { dataBits, parity, stopBits } = format;
-  if (kind === 'bacnet-mstp') {
-    return textOf(format) === '8N1' ? undefined : { why: 'MS/TP has 8N1 and no other', formats: ['8N1'] };
-  }
-  if (dataBits !== 8) {
-    return { why: `with ${dataBits} data bits it is not RTU but ASCII mode`, formats: ['8E1'] };
-  }
-  if (parity === 'N') {
-    if (stopBits === 2) return undefined;
-    return {
-      why: 'a Modbus RTU character has 11 bits, with two stop bits where there is no parity',
-      formats: ['8N2', '8E1'],
-    };
-  }
-  if (stopBits === 1) return undefined;
-  return { why: 'a Modbus RTU character has 11 bits, with one stop bit beside its parity', formats: [`8${parity}1`] };
-}

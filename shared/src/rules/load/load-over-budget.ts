@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { isUnknown } from '../../known.js';
 import { severityOf } from '../../limits/limit.js';
 import { loadLimit } from '../../limits/load.js';
@@ -9,6 +10,7 @@ import { crowd, loadExample } from './example.js';
 /** Sum of the unit loads that the catalogue states. */
 export const loadOverBudget: BusRule = {
   id: 'load-over-budget',
+  occasions: occasion.loaded,
   severity: 'error',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485'],
   scope: 'bus',

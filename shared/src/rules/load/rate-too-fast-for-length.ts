@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import { isWithinGuide, lengthForRate, lengthLimit, limitedLength } from '../../limits/length.js';
@@ -11,6 +12,7 @@ import { loadExample } from './example.js';
 /** Length times rate, above the rate where copper resistance is what limits. */
 export const rateTooFastForLength: BusRule = {
   id: 'rate-too-fast-for-length',
+  occasions: occasion.long,
   severity: 'warning',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'can'],
   scope: 'bus',

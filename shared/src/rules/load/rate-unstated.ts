@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { Fix } from '../../finding.js';
 import type { Bus } from '../../network.js';
 import { ratesInCommon } from '../../ports.js';
@@ -27,6 +28,7 @@ const unjudged = {
 /** A bus whose rate is left open, and with it what depends on that. */
 export const rateUnstated: BusRule = {
   id: 'rate-unstated',
+  occasions: occasion.noRate,
   severity: 'info',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'can'],
   scope: 'bus',

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { isUnknown } from '../../known.js';
 import { segmentDevices } from '../../limits/free-topology.js';
 import { deviceLimit } from '../../limits/load.js';
@@ -8,6 +9,7 @@ import { crowd, loadExample } from './example.js';
 /** Counts devices where their loads are not documented; where all are, load-over-budget speaks instead. */
 export const repeaterNeeded: BusRule = {
   id: 'repeater-needed',
+  occasions: occasion.loaded,
   severity: 'error',
   kinds: ['modbus-rtu', 'free-topology'],
   scope: 'bus',

@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import { permanentLink } from '../../limits/ethernet.js';
 import { lengthLimit, limitedLength } from '../../limits/length.js';
@@ -12,6 +13,7 @@ const closeShare = 0.1;
 /** How near a bus is to the length limit that it still keeps. */
 export const toleranceClose: BusRule = {
   id: 'tolerance-close',
+  occasions: occasion.long,
   severity: 'info',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'can', 'free-topology', 'ethernet'],
   scope: 'bus',

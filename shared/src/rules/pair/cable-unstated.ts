@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import { metres } from '../../quantity.js';
 import type { BusRule } from '../rule.js';
 import { soundFile } from './example.js';
@@ -5,6 +6,7 @@ import { soundFile } from './example.js';
 export const cableUnstated: BusRule = {
   id: 'cable-unstated',
   scope: 'bus',
+  occasions: occasion.noCable,
   severity: 'info',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'can', 'free-topology', 'contact-loop', 'supply'],
   explanation: {

@@ -52,12 +52,11 @@ colours + white - blue`,
     const needs = bus.kind && cableNeeds[bus.kind];
     if (!needs) return;
     const rate = bus.rate?.value;
-    // A bare stretch of a shielded bus is a gap in its shield and has its finding there, unless more is wrong with it.
-    const partlyShielded = isPartlyShielded(study);
     for (const [cable, runs] of runsByCable) {
-      const shieldMatters = !partlyShielded || cableFaults(cable, needs, false, rate).length > 0;
-      const faults = cableFaults(cable, needs, shieldMatters, rate);
-      if (!faults.length) continue;
+      const faults = cableFaults(cable, needs, true, rate);
+      if (faults.length === 0) continue;
+      // A bare stretch of a shielded bus is a gap in its shield and has its finding there, unless more is wrong with it.
+      if (isPartlyShielded(study) && cableFaults(cable, needs, false, rate).length === 0) continue;
       const [first, ...others] = runs;
       report({
         message: `cable ${cable.name} does not suit bus ${bus.name} (${bus.kind}): ${faults.join('; ')}`,

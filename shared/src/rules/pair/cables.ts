@@ -1,12 +1,15 @@
 /** Which cables a bus runs on, and which of them is its main one. */
-import { runsByCable } from '../../figures/runs-by-cable.js';
+import { runCensusOf } from '../../figures/run-census.js';
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import type { Bus, Cable, Run } from '../../network.js';
 import { formatNumber } from '../../quantity.js';
 
 /** The bus's own cable where a run uses it, else the one that most of its length runs on. */
-export function mainCable(bus: Bus, byCable: ReadonlyMap<Cable, readonly Run[]> = runsByCable(bus)): Cable | undefined {
+export function mainCable(
+  bus: Bus,
+  byCable: ReadonlyMap<Cable, readonly Run[]> = runCensusOf(bus).byCable,
+): Cable | undefined {
   if (bus.cable && byCable.has(bus.cable)) return bus.cable;
   let main: Cable | undefined;
   let most = -1;

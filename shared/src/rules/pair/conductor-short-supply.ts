@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import { cableNeeds } from '../../limits/cable.js';
 import type { Bus, Cable } from '../../network.js';
@@ -28,6 +29,7 @@ ${colours}`;
 export const conductorShortSupply: BusRule = {
   id: 'conductor-short-supply',
   scope: 'bus',
+  occasions: occasion.common,
   severity: 'warning',
   kinds: ['rs485', 'modbus-rtu', 'bacnet-mstp', 'peer-485', 'can', 'ethernet'],
   explanation: {

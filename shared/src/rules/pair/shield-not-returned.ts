@@ -1,3 +1,4 @@
+import { occasion } from '../../figures/occasions.js';
 import type { BusRule } from '../rule.js';
 import { isShielded } from './cables.js';
 import { exampleFile, soundFile } from './example.js';
@@ -6,6 +7,7 @@ import { oneEarthKinds } from './shield-sections.js';
 export const shieldNotReturned: BusRule = {
   id: 'shield-not-returned',
   scope: 'bus',
+  occasions: occasion.unusualShield | occasion.noShieldTerminal,
   severity: 'warning',
   kinds: oneEarthKinds,
   explanation: {

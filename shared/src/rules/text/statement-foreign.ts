@@ -1,4 +1,5 @@
 /** A statement that speaks of another kind of bus. */
+import { occasion } from '../../figures/occasions.js';
 import type { BusKind, Place } from '../../network.js';
 import { canExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
@@ -11,6 +12,7 @@ const line = [
 export const statementForeign: BusRule = {
   id: 'statement-foreign',
   scope: 'bus',
+  occasions: occasion.foreignStatement,
   severity: 'warning',
   kinds: 'every',
   check({ bus }, report) {
