@@ -15,7 +15,7 @@ import { LandingDraft } from './landing-draft.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
 import { repeatedFixes, type Said } from './repeated.js';
-import { didYouMean, nearest, referenceFixes, renameFixes } from './suggest.js';
+import { didYouMean, nearest, renameFixes, writeFixes } from './suggest.js';
 import { wiringOf } from './two-wire.js';
 
 export class Landings {
@@ -25,6 +25,8 @@ export class Landings {
   readonly #byNode = new Map<string, readonly LandingDraft[]>();
   readonly #splices = new Map<string, LandingDraft>();
   readonly #strangers = new Map<string, StoreNode>();
+  /** Declared nodes that a name of no node may have meant. */
+  readonly #meant = new Set<string>();
   readonly #bus: string;
   readonly #kind: Bus['kind'];
   readonly #nodes: ReadonlyMap<string, StoreNode>;
@@ -79,18 +81,23 @@ export class Landings {
       if (reference.port && found.port) notes.use('port', reference.port, found.port.place);
       return found;
     }
+    // Its landing has another name by a slip that was told.
+    if (this.#meant.has(name)) return undefined;
     const written = port === undefined ? name : `${name}.${port}`;
     const place = notes.place(reference);
-    const likely = nearest(
-      written,
-      this.all.map((one) => one.name),
-    );
+    const likely = nearest(written, this.#mentions(port !== undefined));
     notes.report('not-on-bus', `${written} is not landed on bus ${this.#bus}, so ${what}${didYouMean(likely)}`, place, {
       bus: this.#bus,
       at: written,
-      fixes: () => referenceFixes(place, likely),
+      fixes: () => writeFixes(place, likely),
     });
     return undefined;
+  }
+
+  /** How the landings may be mentioned: a node with one landing without its port too. */
+  #mentions(withPort: boolean): string[] {
+    if (withPort) return this.all.map(({ node, port, name }) => (node && port ? `${node.name}.${port.name}` : name));
+    return [...this.#splices.keys(), ...this.#byNode.keys()];
   }
 
   #splice(written: Name, place: Place): LandingDraft | undefined {
@@ -150,6 +157,7 @@ export class Landings {
       stranger = { name, place };
       this.#strangers.set(name, stranger);
       const likely = nearest(name, this.#nodes.keys());
+      for (const one of likely) this.#meant.add(one);
       const message = `no node ${name} is declared; write its device where it is landed first (${name} : DEVICE)${didYouMean(likely)}`;
       this.#notes.report('unknown-name', message, place, {
         bus: this.#bus,

@@ -77,12 +77,12 @@ export class Notes {
 
   /** Whether a place lies where the text has a mistake already, from which anything may follow. */
   #isEcho({ start }: Spot): boolean {
-    return this.source.problems.some(({ echoes }) => echoes.start <= start && start <= echoes.end);
+    return this.source.problems.some(({ echoes }) => echoes && echoes.start <= start && start <= echoes.end);
   }
 
   /** Whether some of a stretch could not be read. */
   isDamaged({ start, end }: Spot): boolean {
-    return this.source.problems.some((problem) => start <= problem.end && problem.start <= end);
+    return this.source.problems.some((problem) => problem.echoes && start <= problem.end && problem.start <= end);
   }
 
   declare(kind: NameKind, name: Name | undefined): void {

@@ -2,7 +2,8 @@
 import { type Dimension, formatSignificant, inSi, toSi, units, unitsOf } from '@fieldpair/shared';
 import type { Quantity, Unit } from '../generated/reader.js';
 import type { Notes } from './notes.js';
-import { didYouMean, nearest, renameFixes } from './suggest.js';
+import { didYouMean, writeFixes } from './suggest.js';
+import { likelyUnits, unitMeant } from './unit-names.js';
 
 /** What a value may be, in SI units and in words. */
 export interface Bounds {
@@ -40,7 +41,8 @@ export function quantityOf(
   const unit = units.get(unitName(quantity.unit));
   if (unit?.dimension === dimension) return within(inSi(number, unit), bounds, quantity, dimension, notes);
   reportUnsuitedUnit(quantity.unit, number, unit?.dimension, dimension, notes, bounds, expected);
-  return undefined;
+  const meant = unit ? undefined : unitMeant(unitName(quantity.unit), dimension);
+  return meant && possibleUnits(number, [meant], bounds, dimension).length ? toSi(number, meant) : undefined;
 }
 
 const anywhere: Bounds = {};
@@ -80,11 +82,11 @@ function reportUnsuitedUnit(
 ): void {
   const name = unitName(unit);
   const place = notes.place(unit);
-  const likely = actual === undefined ? nearest(name, unitsOf(dimension)) : [];
+  const likely = actual === undefined ? likelyUnits(name, dimension) : [];
   const choices = possibleUnits(number, likely.length ? likely : expected.slice(0, 4), bounds, dimension);
   const what = actual === undefined ? `${name} is no unit` : `${name} measures ${anArticle(actual)} ${actual}`;
   const message = `${what}; here ${anArticle(dimension)} ${dimension} is due, in ${expected.slice(0, 4).join(', ')}${didYouMean(likely)}`;
-  notes.report('unit-unsuited', message, place, { fixes: () => renameFixes(place, choices) });
+  notes.report('unit-unsuited', message, place, { fixes: () => writeFixes(place, choices) });
 }
 
 /** The units with which a number is a value that can be here. */

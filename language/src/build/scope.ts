@@ -103,17 +103,23 @@ export class CatalogueScope {
       if (found) used.set(text, found);
     }
     if (found) notes.use(kind, written, found.place);
-    else if (!this.#incomplete) this.#reportUnknown(kind, written, text, notes, entries);
+    else if (!this.#incomplete) {
+      const likely = this.#reportUnknown(kind, written, text, notes, entries);
+      // That nobody uses it either would be told of the same slip.
+      for (const entry of likely) used.set(entry.name, entry);
+      return likely.find(({ name }) => name.toLowerCase() === text.toLowerCase());
+    }
     return found;
   }
 
+  /** @returns what may have been meant */
   #reportUnknown<Entry>(
     kind: 'cable' | 'device',
     written: Name,
     text: string,
     notes: Notes,
     entries: (file: FileCatalogue) => ReadonlyMap<string, Entry>,
-  ): void {
+  ): Entry[] {
     const place = notes.place(written);
     const likely = nearest(
       text,
@@ -128,6 +134,7 @@ export class CatalogueScope {
         fixes: () => renameFixes(place, likely),
       },
     );
+    return likely.flatMap((name) => this.#files.flatMap((file) => entries(file).get(name) ?? []).slice(0, 1));
   }
 }
 

@@ -7,7 +7,7 @@ import { buildNodes } from './nodes.js';
 import { Notes } from './notes.js';
 import type { CatalogueScope } from './scope.js';
 import type { NameUse, SourceText, TextReport } from './source.js';
-import { didYouMean, nearest, referenceFixes, renameFixes } from './suggest.js';
+import { didYouMean, nearest, renameFixes, writeFixes } from './suggest.js';
 import { UniqueNames } from './unique.js';
 
 /** One `store` block and the catalogue that its file sees. The part that is not `continued` comes first. */
@@ -134,7 +134,7 @@ function waiverBase(
   if (!rules.has(rule.text)) {
     const likely = nearest(rule.text, rules);
     notes.report('unknown-word', `there is no rule ${rule.text}${didYouMean(likely)}`, rulePlace, {
-      fixes: () => renameFixes(rulePlace, likely),
+      fixes: () => writeFixes(rulePlace, likely),
     });
     return undefined;
   }
@@ -178,7 +178,7 @@ function readWaiver(tree: WaiverTree, bus: Bus, waivers: Waiver[], rules: Readon
       'not-on-bus',
       `${written} is not landed on bus ${bus.name}, so this waives nothing${didYouMean(likely)}`,
       place,
-      { bus: bus.name, at: written, fixes: () => referenceFixes(place, likely) },
+      { bus: bus.name, at: written, fixes: () => writeFixes(place, likely) },
     );
   }
 }

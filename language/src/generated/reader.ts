@@ -702,6 +702,9 @@ function decimal(): number {
   return decimalAt(source, tokenStarts[position - 1]!, tokenEnds[position - 1]!);
 }
 
+/** By its number, the token at which the text that was read last could not be read on. */
+export const stoppedAt = (): number => position;
+
 /** Reads a whole text whose tokens were scanned, or gives undefined where anything in it is unexpected. */
 export function readSheetTree(text: string, tokens: Tokens): Sheet | undefined {
   source = text;

@@ -137,7 +137,7 @@ describe('a line with something else than what is due', () => {
     ['device', 'mark x', stands('x', 'a text in quotes is due')],
     ['port', 'address 1..99', stands('1', 'dial, switches or software is due')],
     ['file', '}', ['}', "This '}' closes no block; remove it."]],
-    ['file', 'stor x { }', here('stor', ', which begins no declaration; did you mean store?')],
+    ['file', 'stor x { }', here('stor', ', which means nothing here; did you mean store?')],
     [
       'file',
       'bus b : can { }',

@@ -5,11 +5,10 @@
  * Line ends mean nothing to the grammar, so that the parser takes what it misses from the next line and stumbles there.
  * Nobody writes so, which is why the end of the line counts here, where a text has mistakes anyway.
  */
-import { nearest } from '../build/suggest.js';
 import { dueAfter, dueAfterLine, dueText, fits } from './due.js';
 import { keywords } from './scanner.js';
 import { shortened } from './syntax-messages.js';
-import type { SyntaxProblem } from './syntax-problem.js';
+import type { UnreadStretch } from './syntax-problem.js';
 
 /** A problem as the parser or the lexer tells it. */
 export interface Slip {
@@ -37,8 +36,8 @@ const declarations = new Set(['cable', 'device', 'store', 'import']);
 const members = new Set(['node', 'network', 'bus', ...declarations]);
 
 /** The problems in the order of the text, each explained, and those that follow from others left out. */
-export function explainSlips(text: string, problems: readonly Slip[]): SyntaxProblem[] {
-  const told: SyntaxProblem[] = [];
+export function explainSlips(text: string, problems: readonly Slip[]): UnreadStretch[] {
+  const told: UnreadStretch[] = [];
   for (const problem of problems.toSorted((left, right) => left.start - right.start)) {
     const last = told.at(-1);
     if (last && problem.start <= last.echoes.end) continue;
@@ -49,7 +48,7 @@ export function explainSlips(text: string, problems: readonly Slip[]): SyntaxPro
   return told;
 }
 
-function explained(text: string, problem: Slip): SyntaxProblem {
+function explained(text: string, problem: Slip): UnreadStretch {
   const { message, start, end, missing } = problem;
   const line = lineAround(text, start);
   const tokens = tokensOf(text, line.start, line.end);
@@ -118,8 +117,6 @@ function hinted({ message, isOutside, isStray }: Slip, tokens: readonly Token[],
   if (!/^["A-Za-z_]/.test(text)) return message;
   const isRun = /^(\d|tap$)/.test(statement) && !tokens.slice(0, at).some((token) => token.text === 'to');
   if (isRun) return `${here} where 'to' is due: a run is written LENGTH to LANDING.`;
-  const [likely] = text.length < 3 ? [] : nearest(text, keywords);
-  if (likely !== undefined) return `${here}, which means nothing here; did you mean ${likely}?`;
   if (at === 0 && next === ':')
     return `${here}, which begins no statement; a node is declared by node ${shortened(text)} : DEVICE.`;
   if (/^[A-Z]/.test(text) && before !== ':') {
@@ -132,10 +129,7 @@ function outside(text: string, here: string): string {
   if (text === '}') return "This '}' closes no block; remove it.";
   if (keywords.has(text))
     return `${here} outside of a block that could hold it; import, cable, device or store begins a declaration.`;
-  const [likely] = nearest(text, declarations);
-  return likely === undefined
-    ? `${here} where import, cable, device or store is due.`
-    : `${here}, which begins no declaration; did you mean ${likely}?`;
+  return `${here} where import, cable, device or store is due.`;
 }
 
 function lineAround(text: string, at: number): { readonly start: number; readonly end: number } {

@@ -1,11 +1,12 @@
 /**
  * From text to the plain tree.
  *
- * A text without syntax errors is read by the reader derived from the grammar, many times faster than Langium; any
- * other is read by Langium, whose recovery keeps what can be kept. Both give the same tree (read-sheet.test.ts).
+ * A text without syntax errors is read by the reader derived from the grammar, many times faster than Langium. In any
+ * other slips are mended first (mending.ts); what is wrong beside them is read by Langium, whose recovery keeps what can
+ * be kept. Both readers give the same tree (read-sheet.test.ts).
  */
 import { readSheetTree, type Sheet } from '../generated/reader.js';
-import { readWithRecovery } from './recovery.js';
+import { readMended } from './mending.js';
 import { scan } from './scanner.js';
 import type { SyntaxProblem } from './syntax-problem.js';
 
@@ -22,7 +23,7 @@ export function readSheet(text: string): ReadSheet {
   if (text.length > largestText) return { sheet: emptySheet, problems: [tooLarge] };
   const tokens = scan(text);
   const sheet = tokens && readSheetTree(text, tokens);
-  return sheet ? { sheet, problems: [] } : readWithRecovery(text);
+  return sheet ? { sheet, problems: [] } : readMended(text);
 }
 
 const emptySheet: Sheet = { type: 'Sheet', start: 0, end: 0, imports: [], declarations: [] };

@@ -10,7 +10,7 @@ import { plainSheet } from './from-langium.js';
 import { createReadingServices } from './langium-module.js';
 import type { ReadSheet } from './read-sheet.js';
 import { endOfFile, missingIn, strayTextMessage } from './syntax-messages.js';
-import type { SyntaxProblem } from './syntax-problem.js';
+import type { UnreadStretch } from './syntax-problem.js';
 
 let services: LangiumCoreServices | undefined;
 
@@ -80,7 +80,7 @@ function isHopeless({ lexerErrors, parserErrors }: ParseResult): boolean {
 }
 
 /** Of a text that was not read whole nothing but its mistakes is told. */
-const unreadFrom = (start: number, text: string): SyntaxProblem => ({
+const unreadFrom = (start: number, text: string): UnreadStretch => ({
   message: 'Nothing from here on is read, because there are too many mistakes before it; mend those first.',
   start,
   end: start,
@@ -95,7 +95,7 @@ export function sheetOf(result: ParseResult, text: string): ReadSheet {
 /** A text with thousands of syntax errors is no `.pair` file; the first ones tell as much. */
 const mostProblems = 100;
 
-function syntaxProblems(result: ParseResult, text: string): SyntaxProblem[] {
+function syntaxProblems(result: ParseResult, text: string): UnreadStretch[] {
   const slips: Slip[] = [];
   for (const { offset, length } of result.lexerErrors.slice(0, mostProblems)) {
     const message = strayTextMessage(text.slice(offset, offset + length));

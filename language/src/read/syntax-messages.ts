@@ -60,6 +60,15 @@ export class SyntaxMessages extends AbstractParserErrorMessageProvider {
   }
 }
 
+/** A word that a keyword was meant by; `meant` are the likely ones. */
+export const misspeltMessage = (written: string, meant: readonly string[]): string =>
+  `Here '${shortened(written)}' stands, which means nothing here; did you mean ${meant.join(' or ')}?`;
+
+export const splitWordMessage = (word: string): string =>
+  `Here '${word.replaceAll('-', ' ')}' stands; it is one word, ${word}.`;
+
+export const commaMessage = "Here ',' stands; decimals are written with a point, such as 3.5 m.";
+
 /** Signs of other languages, and what is written instead. */
 const otherSigns: Readonly<Record<string, string>> = {
   '#': "'#' means nothing here; a comment begins with //.",

@@ -1,4 +1,5 @@
 /** What is wrong with a text before anything is built of it: its syntax, its imports, the names of its stores. */
+import type { Fix, Place } from '@fieldpair/shared';
 import type { Notes } from '../build/notes.js';
 import type { SourceText } from '../build/source.js';
 import { UniqueNames } from '../build/unique.js';
@@ -11,7 +12,10 @@ export function textReports(
   notes: Notes,
   hasHome: (store: string) => boolean,
 ): void {
-  for (const { message, start, end } of source.problems) notes.report('syntax', message, notes.place({ start, end }));
+  for (const { message, start, end, instead = [] } of source.problems) {
+    const place = notes.place({ start, end });
+    notes.report('syntax', message, place, { fixes: () => instead.map((text) => insteadFix(text, place, notes)) });
+  }
   reportImports(source, library, notes);
   const unique = new UniqueNames('store', notes);
   for (const { name, continued } of library.storesIn(source.file)) {
@@ -21,6 +25,11 @@ export function textReports(
       notes.report('unknown-name', message, notes.place(name));
     }
   }
+}
+
+function insteadFix(text: string, place: Place, notes: Notes): Fix {
+  const title = text === '' ? `Remove ${notes.textAt(place)}` : `Change to ${text.trim()}`;
+  return { title, safe: false, edits: [{ kind: 'write', place, text }] };
 }
 
 function reportImports({ file }: SourceText, library: Library, notes: Notes): void {
