@@ -52,12 +52,13 @@ const loadedApart = {
       const [name] = Object.entries(apart).find(([, file]) => file === source) ?? [];
       return name && { path: `./${name}.cjs`, external: true };
     });
-    // Langium starts when a text first needs its recovery: that takes as long as checking a hundred stores.
+    // Langium starts when a text first has a mistake: that takes as long as checking a hundred stores.
     onLoad({ filter: /[\\/]read[\\/]read-sheet\.ts$/ }, ({ path }) => {
-      const eager = "import { readWithRecovery } from './recovery.js';";
+      const eager = "import { readMended } from './mending.js';";
       const source = readFileSync(path, 'utf8');
-      if (!source.includes(eager)) throw new Error(`${path} imports the recovery in another way than this expects.`);
-      const lazy = "const readWithRecovery = (text: string) => require('./recovery.js').readWithRecovery(text);";
+      if (!source.includes(eager))
+        throw new Error(`${path} imports the mending of slips in another way than this expects.`);
+      const lazy = "const readMended = (text: string) => require('./mending.js').readMended(text);";
       return { contents: source.replace(eager, lazy), loader: 'ts' };
     });
   },

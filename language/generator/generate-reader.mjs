@@ -79,7 +79,7 @@ export function generateReader(grammar) {
   // --- Reader --------------------------------------------------------------------------------------------------
   // Steps over a token where it is the one that is due, which may have been told before. Written out, since a call for each
   // token is slow until V8 has optimised the code around it.
-  const skip = (token, told) => (told ? 'position++;' : `if (tokenKinds[position++] !== ${id(token)}) stop();`);
+  const skip = (token, told) => `${told ? '' : `if (tokenKinds[position] !== ${id(token)}) stop(); `}position++;`;
   const assign = ({ feature, operator }, element, told) => {
     const set = (value) => (operator === '+=' ? `${feature} = added(${feature}, ${value});` : `${feature} = ${value};`);
     if (element.$type === 'Keyword') {

@@ -734,7 +734,7 @@ function readSheet(): Sheet {
 function readImport(): Import {
   const start = tokenStarts[position]!;
   let path: Text | undefined;
-  if (tokenKinds[position++] !== 54 /* 'import' */) stop();
+  if (tokenKinds[position] !== 54 /* 'import' */) stop(); position++;
 if (tokenKinds[position] === 6 /* STRING */) { path = readText(); }
   return { type: 'Import', start, end: tokenEnds[position - 1]!, path };
 }
@@ -746,12 +746,12 @@ function readCableDeclaration(): CableDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let properties: readonly (CableProperty)[] = none;
-  if (tokenKinds[position++] !== 29 /* 'cable' */) stop();
+  if (tokenKinds[position] !== 29 /* 'cable' */) stop(); position++;
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-if (tokenKinds[position++] !== 101 /* '{' */) stop();
+if (tokenKinds[position] !== 101 /* '{' */) stop(); position++;
 while (set2[tokenKinds[position]!] === 1) { properties = added(properties, readCableProperty()); }
-if (tokenKinds[position++] !== 102 /* '}' */) stop();
+if (tokenKinds[position] !== 102 /* '}' */) stop(); position++;
   return { type: 'CableDeclaration', start, end: tokenEnds[position - 1]!, name, label, properties };
 }
 
@@ -761,7 +761,7 @@ function readConductor(): Conductor {
   const start = tokenStarts[position]!;
   let size: Quantity | undefined;
   let make: readonly (Word)[] = none;
-  if (tokenKinds[position++] !== 37 /* 'conductor' */) stop();
+  if (tokenKinds[position] !== 37 /* 'conductor' */) stop(); position++;
 size = readQuantity();
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
   return { type: 'Conductor', start, end: tokenEnds[position - 1]!, size, make };
@@ -772,7 +772,7 @@ function readTwist(): Twist {
   let pairs: Integer | undefined;
   let untwisted = false;
   if (tokenKinds[position] === 96 /* 'twisted' */) { position++;
-if (tokenKinds[position++] !== 70 /* 'pairs' */) stop();
+if (tokenKinds[position] !== 70 /* 'pairs' */) stop(); position++;
 pairs = readInteger(); } else if (tokenKinds[position] === 97 /* 'untwisted' */) { position++; untwisted = true; } else { stop(); }
   return { type: 'Twist', start, end: tokenEnds[position - 1]!, pairs, untwisted };
 }
@@ -780,7 +780,7 @@ pairs = readInteger(); } else if (tokenKinds[position] === 97 /* 'untwisted' */)
 function readCableShield(): CableShield {
   const start = tokenStarts[position]!;
   let make: readonly (Word)[] = none;
-  if (tokenKinds[position++] !== 81 /* 'shield' */) stop();
+  if (tokenKinds[position] !== 81 /* 'shield' */) stop(); position++;
 while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { make = added(make, readWord()); }
   return { type: 'CableShield', start, end: tokenEnds[position - 1]!, make };
 }
@@ -788,7 +788,7 @@ while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPH
 function readCableClass(): CableClass {
   const start = tokenStarts[position]!;
   let name: Word | undefined;
-  if (tokenKinds[position++] !== 33 /* 'class' */) stop();
+  if (tokenKinds[position] !== 33 /* 'class' */) stop(); position++;
 name = readWord();
   return { type: 'CableClass', start, end: tokenEnds[position - 1]!, name };
 }
@@ -796,7 +796,7 @@ name = readWord();
 function readImpedance(): Impedance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  if (tokenKinds[position++] !== 53 /* 'impedance' */) stop();
+  if (tokenKinds[position] !== 53 /* 'impedance' */) stop(); position++;
 value = readQuantity();
   return { type: 'Impedance', start, end: tokenEnds[position - 1]!, value };
 }
@@ -804,7 +804,7 @@ value = readQuantity();
 function readCapacitance(): Capacitance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  if (tokenKinds[position++] !== 30 /* 'capacitance' */) stop();
+  if (tokenKinds[position] !== 30 /* 'capacitance' */) stop(); position++;
 value = readQuantity();
   return { type: 'Capacitance', start, end: tokenEnds[position - 1]!, value };
 }
@@ -812,7 +812,7 @@ value = readQuantity();
 function readVelocity(): Velocity {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  if (tokenKinds[position++] !== 98 /* 'velocity' */) stop();
+  if (tokenKinds[position] !== 98 /* 'velocity' */) stop(); position++;
 value = readQuantity();
   return { type: 'Velocity', start, end: tokenEnds[position - 1]!, value };
 }
@@ -820,7 +820,7 @@ value = readQuantity();
 function readResistance(): Resistance {
   const start = tokenStarts[position]!;
   let value: Quantity | undefined;
-  if (tokenKinds[position++] !== 76 /* 'resistance' */) stop();
+  if (tokenKinds[position] !== 76 /* 'resistance' */) stop(); position++;
 value = readQuantity();
   return { type: 'Resistance', start, end: tokenEnds[position - 1]!, value };
 }
@@ -828,7 +828,7 @@ value = readQuantity();
 function readCableColours(): CableColours {
   const start = tokenStarts[position]!;
   let colours: readonly (Word)[] = none;
-  if (tokenKinds[position++] !== 35 /* 'colours' */) stop();
+  if (tokenKinds[position] !== 35 /* 'colours' */) stop(); position++;
 colours = added(colours, readWord());
 while (tokenKinds[position] === 9 /* ',' */) { position++;
 colours = added(colours, readWord()); }
@@ -838,7 +838,7 @@ colours = added(colours, readWord()); }
 function readCarries(): Carries {
   const start = tokenStarts[position]!;
   let current: Quantity | undefined;
-  if (tokenKinds[position++] !== 32 /* 'carries' */) stop();
+  if (tokenKinds[position] !== 32 /* 'carries' */) stop(); position++;
 current = readQuantity();
   return { type: 'Carries', start, end: tokenEnds[position - 1]!, current };
 }
@@ -848,12 +848,12 @@ function readDeviceDeclaration(): DeviceDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let members: readonly (DeviceMember)[] = none;
-  if (tokenKinds[position++] !== 43 /* 'device' */) stop();
+  if (tokenKinds[position] !== 43 /* 'device' */) stop(); position++;
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-if (tokenKinds[position++] !== 101 /* '{' */) stop();
+if (tokenKinds[position] !== 101 /* '{' */) stop(); position++;
 while (set3[tokenKinds[position]!] === 1) { members = added(members, readDeviceMember()); }
-if (tokenKinds[position++] !== 102 /* '}' */) stop();
+if (tokenKinds[position] !== 102 /* '}' */) stop(); position++;
   return { type: 'DeviceDeclaration', start, end: tokenEnds[position - 1]!, name, label, members };
 }
 
@@ -862,7 +862,7 @@ function readDeviceMember(): DeviceMember { if (tokenKinds[position] === 79 /* '
 function readRole(): Role {
   const start = tokenStarts[position]!;
   let role: RoleName | undefined;
-  if (tokenKinds[position++] !== 79 /* 'role' */) stop();
+  if (tokenKinds[position] !== 79 /* 'role' */) stop(); position++;
 role = readRoleName();
   return { type: 'Role', start, end: tokenEnds[position - 1]!, role };
 }
@@ -877,7 +877,7 @@ function readRoleName(): RoleName {
 function readRevisions(): Revisions {
   const start = tokenStarts[position]!;
   let names: readonly (Name)[] = none;
-  if (tokenKinds[position++] !== 78 /* 'revision' */) stop();
+  if (tokenKinds[position] !== 78 /* 'revision' */) stop(); position++;
 names = added(names, readName());
 while (tokenKinds[position] === 9 /* ',' */) { position++;
 names = added(names, readName()); }
@@ -888,7 +888,7 @@ function readIndicator(): Indicator {
   const start = tokenStarts[position]!;
   let name: Name | undefined;
   let text: Text | undefined;
-  if (tokenKinds[position++] !== 56 /* 'indicator' */) stop();
+  if (tokenKinds[position] !== 56 /* 'indicator' */) stop(); position++;
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { text = readText(); }
   return { type: 'Indicator', start, end: tokenEnds[position - 1]!, name, text };
@@ -897,7 +897,7 @@ if (tokenKinds[position] === 6 /* STRING */) { text = readText(); }
 function readMark(): Mark {
   const start = tokenStarts[position]!;
   let text: Text | undefined;
-  if (tokenKinds[position++] !== 60 /* 'mark' */) stop();
+  if (tokenKinds[position] !== 60 /* 'mark' */) stop(); position++;
 text = readText();
   return { type: 'Mark', start, end: tokenEnds[position - 1]!, text };
 }
@@ -908,14 +908,14 @@ function readPortDeclaration(): PortDeclaration {
   let label: Text | undefined;
   let kind: Word | undefined;
   let properties: readonly (PortProperty)[] = none;
-  if (tokenKinds[position++] !== 72 /* 'port' */) stop();
+  if (tokenKinds[position] !== 72 /* 'port' */) stop(); position++;
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-if (tokenKinds[position++] !== 14 /* ':' */) stop();
+if (tokenKinds[position] !== 14 /* ':' */) stop(); position++;
 kind = readWord();
 if (tokenKinds[position] === 101 /* '{' */) { position++;
 while (set4[tokenKinds[position]!] === 1) { properties = added(properties, readPortProperty()); }
-if (tokenKinds[position++] !== 102 /* '}' */) stop(); }
+if (tokenKinds[position] !== 102 /* '}' */) stop(); position++; }
   return { type: 'PortDeclaration', start, end: tokenEnds[position - 1]!, name, label, kind, properties };
 }
 
@@ -924,7 +924,7 @@ function readPortProperty(): PortProperty { if (tokenKinds[position] === 90 /* '
 function readTerminals(): Terminals {
   const start = tokenStarts[position]!;
   let terminals: readonly (Terminal)[] = none;
-  if (tokenKinds[position++] !== 90 /* 'terminals' */) stop();
+  if (tokenKinds[position] !== 90 /* 'terminals' */) stop(); position++;
 do { terminals = added(terminals, readTerminal()); } while (set5[tokenKinds[position]!] === 1);
   return { type: 'Terminals', start, end: tokenEnds[position - 1]!, terminals };
 }
@@ -941,7 +941,7 @@ mark = readText();
 function readSpeaks(): Speaks {
   const start = tokenStarts[position]!;
   let kinds: readonly (Word)[] = none;
-  if (tokenKinds[position++] !== 84 /* 'speaks' */) stop();
+  if (tokenKinds[position] !== 84 /* 'speaks' */) stop(); position++;
 kinds = added(kinds, readWord());
 while (tokenKinds[position] === 9 /* ',' */) { position++;
 kinds = added(kinds, readWord()); }
@@ -951,7 +951,7 @@ kinds = added(kinds, readWord()); }
 function readPolarity(): Polarity {
   const start = tokenStarts[position]!;
   let value: Word | undefined;
-  if (tokenKinds[position++] !== 71 /* 'polarity' */) stop();
+  if (tokenKinds[position] !== 71 /* 'polarity' */) stop(); position++;
 value = readWord();
   return { type: 'Polarity', start, end: tokenEnds[position - 1]!, value };
 }
@@ -960,10 +960,10 @@ function readLoad(): Load {
   const start = tokenStarts[position]!;
   let numerator: number | undefined;
   let denominator: number | undefined;
-  if (tokenKinds[position++] !== 58 /* 'load' */) stop();
-if (tokenKinds[position++] !== 3 /* NUMBER */) stop(); numerator = decimal();
+  if (tokenKinds[position] !== 58 /* 'load' */) stop(); position++;
+if (tokenKinds[position] !== 3 /* NUMBER */) stop(); position++; numerator = decimal();
 if (tokenKinds[position] === 13 /* '/' */) { position++;
-if (tokenKinds[position++] !== 3 /* NUMBER */) stop(); denominator = decimal(); }
+if (tokenKinds[position] !== 3 /* NUMBER */) stop(); position++; denominator = decimal(); }
   return { type: 'Load', start, end: tokenEnds[position - 1]!, numerator, denominator };
 }
 
@@ -972,7 +972,7 @@ function readPortTerminator(): PortTerminator {
   let means: 'switch' | 'fixed' | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  if (tokenKinds[position++] !== 92 /* 'terminator' */) stop();
+  if (tokenKinds[position] !== 92 /* 'terminator' */) stop(); position++;
 if (tokenKinds[position] === 88 /* 'switch' */) { position++; means = 'switch'; } else if (tokenKinds[position] === 48 /* 'fixed' */) { position++; means = 'fixed'; } else { stop(); }
 resistance = readQuantity();
 if (tokenKinds[position] === 31 /* 'capacitor' */) { position++;
@@ -985,7 +985,7 @@ function readPortBias(): PortBias {
   let needed = false;
   let means: 'switch' | 'fixed' | undefined;
   let resistors: BiasResistors | undefined;
-  if (tokenKinds[position++] !== 24 /* 'bias' */) stop();
+  if (tokenKinds[position] !== 24 /* 'bias' */) stop(); position++;
 if (tokenKinds[position] === 62 /* 'needed' */) { position++; needed = true; } else if (tokenKinds[position] === 88 /* 'switch' */ || tokenKinds[position] === 48 /* 'fixed' */) { if (tokenKinds[position] === 88 /* 'switch' */) { position++; means = 'switch'; } else if (tokenKinds[position] === 48 /* 'fixed' */) { position++; means = 'fixed'; } else { stop(); }
 resistors = readBiasResistors(); } else { stop(); }
   return { type: 'PortBias', start, end: tokenEnds[position - 1]!, needed, means, resistors };
@@ -998,10 +998,10 @@ function readBiasResistors(): BiasResistors {
   let supply: Quantity | undefined;
   up = readQuantity();
 if (tokenKinds[position] === 94 /* 'to' */) { position++;
-if (tokenKinds[position++] !== 8 /* '+' */) stop();
+if (tokenKinds[position] !== 8 /* '+' */) stop(); position++;
 down = readQuantity();
-if (tokenKinds[position++] !== 94 /* 'to' */) stop();
-if (tokenKinds[position++] !== 10 /* '-' */) stop(); }
+if (tokenKinds[position] !== 94 /* 'to' */) stop(); position++;
+if (tokenKinds[position] !== 10 /* '-' */) stop(); position++; }
 if (tokenKinds[position] === 82 /* 'source' */) { position++;
 supply = readQuantity(); }
   return { type: 'BiasResistors', start, end: tokenEnds[position - 1]!, up, down, supply };
@@ -1014,10 +1014,10 @@ function readPortAddress(): PortAddress {
   let high: Integer | undefined;
   let positions: Integer | undefined;
   let coding: readonly (Word)[] = none;
-  if (tokenKinds[position++] !== 17 /* 'address' */) stop();
+  if (tokenKinds[position] !== 17 /* 'address' */) stop(); position++;
 means = readWord();
 if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { low = readInteger();
-if (tokenKinds[position++] !== 12 /* '..' */) stop();
+if (tokenKinds[position] !== 12 /* '..' */) stop(); position++;
 high = readInteger(); }
 if (tokenKinds[position] === 66 /* 'of' */) { position++;
 positions = readInteger(); }
@@ -1028,7 +1028,7 @@ while (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPH
 function readRates(): Rates {
   const start = tokenStarts[position]!;
   let rates: readonly (Quantity)[] = none;
-  if (tokenKinds[position++] !== 73 /* 'rates' */) stop();
+  if (tokenKinds[position] !== 73 /* 'rates' */) stop(); position++;
 rates = added(rates, readQuantity());
 while (tokenKinds[position] === 9 /* ',' */) { position++;
 rates = added(rates, readQuantity()); }
@@ -1038,7 +1038,7 @@ rates = added(rates, readQuantity()); }
 function readEdge(): Edge {
   const start = tokenStarts[position]!;
   let time: Quantity | undefined;
-  if (tokenKinds[position++] !== 46 /* 'edge' */) stop();
+  if (tokenKinds[position] !== 46 /* 'edge' */) stop(); position++;
 time = readQuantity();
   return { type: 'Edge', start, end: tokenEnds[position - 1]!, time };
 }
@@ -1046,7 +1046,7 @@ time = readQuantity();
 function readDelay(): Delay {
   const start = tokenStarts[position]!;
   let time: Quantity | undefined;
-  if (tokenKinds[position++] !== 42 /* 'delay' */) stop();
+  if (tokenKinds[position] !== 42 /* 'delay' */) stop(); position++;
 time = readQuantity();
   return { type: 'Delay', start, end: tokenEnds[position - 1]!, time };
 }
@@ -1055,7 +1055,7 @@ function readReserved(): Reserved {
   const start = tokenStarts[position]!;
   let revisions: readonly (Name)[] = none;
   let reason: Text | undefined;
-  if (tokenKinds[position++] !== 75 /* 'reserved' */) stop();
+  if (tokenKinds[position] !== 75 /* 'reserved' */) stop(); position++;
 if (tokenKinds[position] === 55 /* 'in' */) { position++;
 revisions = added(revisions, readName());
 while (tokenKinds[position] === 9 /* ',' */) { position++;
@@ -1068,8 +1068,8 @@ function readTwin(): Twin {
   const start = tokenStarts[position]!;
   let port: Name | undefined;
   let reason: Text | undefined;
-  if (tokenKinds[position++] !== 95 /* 'twin' */) stop();
-if (tokenKinds[position++] !== 66 /* 'of' */) stop();
+  if (tokenKinds[position] !== 95 /* 'twin' */) stop(); position++;
+if (tokenKinds[position] !== 66 /* 'of' */) stop(); position++;
 port = readName();
 if (tokenKinds[position] === 6 /* STRING */) { reason = readText(); }
   return { type: 'Twin', start, end: tokenEnds[position - 1]!, port, reason };
@@ -1082,7 +1082,7 @@ function readSupplies(): Supplies {
   let tolerance: Quantity | undefined;
   let limit: Quantity | undefined;
   let marked: Integer | undefined;
-  if (tokenKinds[position++] !== 87 /* 'supplies' */) stop();
+  if (tokenKinds[position] !== 87 /* 'supplies' */) stop(); position++;
 voltage = readQuantity();
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
 if (tokenKinds[position] === 100 /* 'within' */) { position++;
@@ -1100,7 +1100,7 @@ function readDraws(): Draws {
   let form: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  if (tokenKinds[position++] !== 44 /* 'draws' */) stop();
+  if (tokenKinds[position] !== 44 /* 'draws' */) stop(); position++;
 amount = readQuantity();
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 4 /* HYPHENATED */) { form = readWord(); }
 if (tokenKinds[position] === 15 /* 'above' */) { position++;
@@ -1113,7 +1113,7 @@ high = readQuantity(); }
 function readNormally(): Normally {
   const start = tokenStarts[position]!;
   let state: 'closed' | 'open' | undefined;
-  if (tokenKinds[position++] !== 65 /* 'normally' */) stop();
+  if (tokenKinds[position] !== 65 /* 'normally' */) stop(); position++;
 if (tokenKinds[position] === 34 /* 'closed' */) { position++; state = 'closed'; } else if (tokenKinds[position] === 69 /* 'open' */) { position++; state = 'open'; } else { stop(); }
   return { type: 'Normally', start, end: tokenEnds[position - 1]!, state };
 }
@@ -1121,8 +1121,8 @@ if (tokenKinds[position] === 34 /* 'closed' */) { position++; state = 'closed'; 
 function readExpects(): Expects {
   const start = tokenStarts[position]!;
   let resistance: Quantity | undefined;
-  if (tokenKinds[position++] !== 47 /* 'expects' */) stop();
-if (tokenKinds[position++] !== 77 /* 'resistor' */) stop();
+  if (tokenKinds[position] !== 47 /* 'expects' */) stop(); position++;
+if (tokenKinds[position] !== 77 /* 'resistor' */) stop(); position++;
 resistance = readQuantity();
   return { type: 'Expects', start, end: tokenEnds[position - 1]!, resistance };
 }
@@ -1132,11 +1132,11 @@ function readAtMost(): AtMost {
   let amount: Quantity | undefined;
   let contacts = false;
   let cable = false;
-  if (tokenKinds[position++] !== 20 /* 'at' */) stop();
-if (tokenKinds[position++] !== 61 /* 'most' */) stop();
+  if (tokenKinds[position] !== 20 /* 'at' */) stop(); position++;
+if (tokenKinds[position] !== 61 /* 'most' */) stop(); position++;
 amount = readQuantity();
 if (tokenKinds[position] === 38 /* 'contacts' */) { position++; contacts = true; } else if (tokenKinds[position] === 66 /* 'of' */) { position++;
-if (tokenKinds[position++] !== 29 /* 'cable' */) stop(); cable = true; } else { stop(); }
+if (tokenKinds[position] !== 29 /* 'cable' */) stop(); position++; cable = true; } else { stop(); }
   return { type: 'AtMost', start, end: tokenEnds[position - 1]!, amount, contacts, cable };
 }
 
@@ -1145,7 +1145,7 @@ function readReads(): Reads {
   let meaning: Word | undefined;
   let low: Quantity | undefined;
   let high: Quantity | undefined;
-  if (tokenKinds[position++] !== 74 /* 'reads' */) stop();
+  if (tokenKinds[position] !== 74 /* 'reads' */) stop(); position++;
 meaning = readWord();
 if (tokenKinds[position] === 15 /* 'above' */) { position++;
 low = readQuantity(); }
@@ -1160,13 +1160,13 @@ function readStoreDeclaration(): StoreDeclaration {
   let continued = false;
   let label: Text | undefined;
   let members: readonly (StoreMember)[] = none;
-  if (tokenKinds[position++] !== 86 /* 'store' */) stop();
+  if (tokenKinds[position] !== 86 /* 'store' */) stop(); position++;
 name = readName();
 if (tokenKinds[position] === 39 /* 'continued' */) { position++; continued = true; }
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-if (tokenKinds[position++] !== 101 /* '{' */) stop();
+if (tokenKinds[position] !== 101 /* '{' */) stop(); position++;
 while (set6[tokenKinds[position]!] === 1) { members = added(members, readStoreMember()); }
-if (tokenKinds[position++] !== 102 /* '}' */) stop();
+if (tokenKinds[position] !== 102 /* '}' */) stop(); position++;
   return { type: 'StoreDeclaration', start, end: tokenEnds[position - 1]!, name, continued, label, members };
 }
 
@@ -1178,7 +1178,7 @@ function readNodeDeclaration(): NodeDeclaration {
   let label: Text | undefined;
   let device: Name | undefined;
   let revision: Name | undefined;
-  if (tokenKinds[position++] !== 64 /* 'node' */) stop();
+  if (tokenKinds[position] !== 64 /* 'node' */) stop(); position++;
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
 if (tokenKinds[position] === 14 /* ':' */) { position++;
@@ -1193,14 +1193,14 @@ function readNetworkDeclaration(): NetworkDeclaration {
   let name: Name | undefined;
   let label: Text | undefined;
   let members: readonly (NetworkMember)[] = none;
-  if (tokenKinds[position++] !== 63 /* 'network' */) stop();
+  if (tokenKinds[position] !== 63 /* 'network' */) stop(); position++;
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-if (tokenKinds[position++] !== 101 /* '{' */) stop();
+if (tokenKinds[position] !== 101 /* '{' */) stop(); position++;
 if (tokenKinds[position] === 5 /* ID */ || tokenKinds[position] === 6 /* STRING */) { members = added(members, readNetworkMember());
 while (tokenKinds[position] === 9 /* ',' */) { position++;
 members = added(members, readNetworkMember()); } }
-if (tokenKinds[position++] !== 102 /* '}' */) stop();
+if (tokenKinds[position] !== 102 /* '}' */) stop(); position++;
   return { type: 'NetworkDeclaration', start, end: tokenEnds[position - 1]!, name, label, members };
 }
 
@@ -1219,7 +1219,7 @@ function readWaiver(): Waiver {
   let rule: Word | undefined;
   let at: LandingReference | undefined;
   let reason: Text | undefined;
-  if (tokenKinds[position++] !== 99 /* 'waive' */) stop();
+  if (tokenKinds[position] !== 99 /* 'waive' */) stop(); position++;
 rule = readWord();
 if (tokenKinds[position] === 20 /* 'at' */) { position++;
 at = readLandingReference(); }
@@ -1237,18 +1237,18 @@ function readBusDeclaration(): BusDeclaration {
   let format: Format | undefined;
   let cable: Name | undefined;
   let statements: readonly (BusStatement)[] = none;
-  if (tokenKinds[position++] !== 28 /* 'bus' */) stop();
+  if (tokenKinds[position] !== 28 /* 'bus' */) stop(); position++;
 name = readName();
 if (tokenKinds[position] === 6 /* STRING */) { label = readText(); }
-if (tokenKinds[position++] !== 14 /* ':' */) stop();
+if (tokenKinds[position] !== 14 /* ':' */) stop(); position++;
 kind = readWord();
 if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { rate = readQuantity(); }
 if (tokenKinds[position] === 2 /* FRAMING */) { format = readFormat(); }
 if (tokenKinds[position] === 68 /* 'on' */) { position++;
 cable = readName(); }
-if (tokenKinds[position++] !== 101 /* '{' */) stop();
+if (tokenKinds[position] !== 101 /* '{' */) stop(); position++;
 while (set7[tokenKinds[position]!] === 1) { statements = added(statements, readBusStatement()); }
-if (tokenKinds[position++] !== 102 /* '}' */) stop();
+if (tokenKinds[position] !== 102 /* '}' */) stop(); position++;
   return { type: 'BusDeclaration', start, end: tokenEnds[position - 1]!, name, label, kind, rate, format, cable, statements };
 }
 
@@ -1257,7 +1257,7 @@ function readBusStatement(): BusStatement { if (tokenKinds[position] === 50 /* '
 function readFrom(): From {
   const start = tokenStarts[position]!;
   let landing: Landing | undefined;
-  if (tokenKinds[position++] !== 50 /* 'from' */) stop();
+  if (tokenKinds[position] !== 50 /* 'from' */) stop(); position++;
 landing = readLanding();
   return { type: 'From', start, end: tokenEnds[position - 1]!, landing };
 }
@@ -1279,7 +1279,7 @@ landing = readLanding(); }
 function readArea(): Area {
   const start = tokenStarts[position]!;
   let name: Name | undefined;
-  if (tokenKinds[position++] !== 19 /* 'area' */) stop();
+  if (tokenKinds[position] !== 19 /* 'area' */) stop(); position++;
 name = readName();
   return { type: 'Area', start, end: tokenEnds[position - 1]!, name };
 }
@@ -1289,7 +1289,7 @@ function readRunOption(): RunOption { if (tokenKinds[position] === 68 /* 'on' */
 function readOnCable(): OnCable {
   const start = tokenStarts[position]!;
   let cable: Name | undefined;
-  if (tokenKinds[position++] !== 68 /* 'on' */) stop();
+  if (tokenKinds[position] !== 68 /* 'on' */) stop(); position++;
 cable = readName();
   return { type: 'OnCable', start, end: tokenEnds[position - 1]!, cable };
 }
@@ -1297,7 +1297,7 @@ cable = readName();
 function readBuilt(): Built {
   const start = tokenStarts[position]!;
   let length: Quantity | undefined;
-  if (tokenKinds[position++] !== 27 /* 'built' */) stop();
+  if (tokenKinds[position] !== 27 /* 'built' */) stop(); position++;
 length = readQuantity();
   return { type: 'Built', start, end: tokenEnds[position - 1]!, length };
 }
@@ -1306,7 +1306,7 @@ function readCords(): Cords {
   const start = tokenStarts[position]!;
   let length: Quantity | undefined;
   let cable: Name | undefined;
-  if (tokenKinds[position++] !== 40 /* 'cords' */) stop();
+  if (tokenKinds[position] !== 40 /* 'cords' */) stop(); position++;
 length = readQuantity();
 if (tokenKinds[position] === 66 /* 'of' */) { position++;
 cable = readName(); }
@@ -1316,22 +1316,22 @@ cable = readName(); }
 function readSpare(): Spare {
   const start = tokenStarts[position]!;
   let spare = false;
-  if (tokenKinds[position++] !== 83 /* 'spare' */) stop(); spare = true;
+  if (tokenKinds[position] !== 83 /* 'spare' */) stop(); position++; spare = true;
   return { type: 'Spare', start, end: tokenEnds[position - 1]!, spare };
 }
 
 function readBesideMains(): BesideMains {
   const start = tokenStarts[position]!;
   let mains = false;
-  if (tokenKinds[position++] !== 23 /* 'beside' */) stop();
-if (tokenKinds[position++] !== 59 /* 'mains' */) stop(); mains = true;
+  if (tokenKinds[position] !== 23 /* 'beside' */) stop(); position++;
+if (tokenKinds[position] !== 59 /* 'mains' */) stop(); position++; mains = true;
   return { type: 'BesideMains', start, end: tokenEnds[position - 1]!, mains };
 }
 
 function readFuse(): Fuse {
   const start = tokenStarts[position]!;
   let current: Quantity | undefined;
-  if (tokenKinds[position++] !== 51 /* 'fuse' */) stop();
+  if (tokenKinds[position] !== 51 /* 'fuse' */) stop(); position++;
 current = readQuantity();
   return { type: 'Fuse', start, end: tokenEnds[position - 1]!, current };
 }
@@ -1360,7 +1360,7 @@ function readLandingProperty(): LandingProperty { if (tokenKinds[position] === 1
 function readLandingAddress(): LandingAddress {
   const start = tokenStarts[position]!;
   let address: Integer | undefined;
-  if (tokenKinds[position++] !== 17 /* 'address' */) stop();
+  if (tokenKinds[position] !== 17 /* 'address' */) stop(); position++;
 address = readInteger();
   return { type: 'LandingAddress', start, end: tokenEnds[position - 1]!, address };
 }
@@ -1370,7 +1370,7 @@ function readTerminate(): Terminate {
   let switched = false;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  if (tokenKinds[position++] !== 91 /* 'terminate' */) stop();
+  if (tokenKinds[position] !== 91 /* 'terminate' */) stop(); position++;
 if (tokenKinds[position] === 88 /* 'switch' */) { position++; switched = true; } else if (tokenKinds[position] === 77 /* 'resistor' */) { position++;
 resistance = readQuantity();
 if (tokenKinds[position] === 31 /* 'capacitor' */) { position++;
@@ -1381,22 +1381,22 @@ capacitance = readQuantity(); } } else { stop(); }
 function readSwitchOff(): SwitchOff {
   const start = tokenStarts[position]!;
   let off = false;
-  if (tokenKinds[position++] !== 88 /* 'switch' */) stop();
-if (tokenKinds[position++] !== 67 /* 'off' */) stop(); off = true;
+  if (tokenKinds[position] !== 88 /* 'switch' */) stop(); position++;
+if (tokenKinds[position] !== 67 /* 'off' */) stop(); position++; off = true;
   return { type: 'SwitchOff', start, end: tokenEnds[position - 1]!, off };
 }
 
 function readCrossed(): Crossed {
   const start = tokenStarts[position]!;
   let crossed = false;
-  if (tokenKinds[position++] !== 41 /* 'crossed' */) stop(); crossed = true;
+  if (tokenKinds[position] !== 41 /* 'crossed' */) stop(); position++; crossed = true;
   return { type: 'Crossed', start, end: tokenEnds[position - 1]!, crossed };
 }
 
 function readLandingShield(): LandingShield {
   const start = tokenStarts[position]!;
   let treatment: 'through' | 'open' | 'floating' | undefined;
-  if (tokenKinds[position++] !== 81 /* 'shield' */) stop();
+  if (tokenKinds[position] !== 81 /* 'shield' */) stop(); position++;
 if (tokenKinds[position] === 93 /* 'through' */) { position++; treatment = 'through'; } else if (tokenKinds[position] === 69 /* 'open' */) { position++; treatment = 'open'; } else if (tokenKinds[position] === 49 /* 'floating' */) { position++; treatment = 'floating'; } else { stop(); }
   return { type: 'LandingShield', start, end: tokenEnds[position - 1]!, treatment };
 }
@@ -1404,7 +1404,7 @@ if (tokenKinds[position] === 93 /* 'through' */) { position++; treatment = 'thro
 function readLandingRevision(): LandingRevision {
   const start = tokenStarts[position]!;
   let revision: Name | undefined;
-  if (tokenKinds[position++] !== 78 /* 'revision' */) stop();
+  if (tokenKinds[position] !== 78 /* 'revision' */) stop(); position++;
 revision = readName();
   return { type: 'LandingRevision', start, end: tokenEnds[position - 1]!, revision };
 }
@@ -1413,7 +1413,7 @@ function readBreaks(): Breaks {
   const start = tokenStarts[position]!;
   let conductor: '+' | '-' | undefined;
   let bridge: Quantity | undefined;
-  if (tokenKinds[position++] !== 25 /* 'breaks' */) stop();
+  if (tokenKinds[position] !== 25 /* 'breaks' */) stop(); position++;
 if (tokenKinds[position] === 8 /* '+' */) { position++; conductor = '+'; } else if (tokenKinds[position] === 10 /* '-' */) { position++; conductor = '-'; } else { stop(); }
 if (tokenKinds[position] === 26 /* 'bridged' */) { position++;
 bridge = readQuantity(); }
@@ -1424,7 +1424,7 @@ function readAcross(): Across {
   const start = tokenStarts[position]!;
   let across = false;
   let through: Quantity | undefined;
-  if (tokenKinds[position++] !== 16 /* 'across' */) stop(); across = true;
+  if (tokenKinds[position] !== 16 /* 'across' */) stop(); position++; across = true;
 if (tokenKinds[position] === 93 /* 'through' */) { position++;
 through = readQuantity(); }
   return { type: 'Across', start, end: tokenEnds[position - 1]!, across, through };
@@ -1445,9 +1445,9 @@ function readBusShield(): BusShield {
   let at: LandingReference | undefined;
   let resistance: Quantity | undefined;
   let capacitance: Quantity | undefined;
-  if (tokenKinds[position++] !== 81 /* 'shield' */) stop();
-if (tokenKinds[position++] !== 45 /* 'earthed' */) stop();
-if (tokenKinds[position++] !== 20 /* 'at' */) stop();
+  if (tokenKinds[position] !== 81 /* 'shield' */) stop(); position++;
+if (tokenKinds[position] !== 45 /* 'earthed' */) stop(); position++;
+if (tokenKinds[position] !== 20 /* 'at' */) stop(); position++;
 at = readLandingReference();
 if (tokenKinds[position] === 93 /* 'through' */) { position++;
 resistance = readQuantity();
@@ -1461,8 +1461,8 @@ function readBusBias(): BusBias {
   let at: LandingReference | undefined;
   let switched = false;
   let resistors: BiasResistors | undefined;
-  if (tokenKinds[position++] !== 24 /* 'bias' */) stop();
-if (tokenKinds[position++] !== 20 /* 'at' */) stop();
+  if (tokenKinds[position] !== 24 /* 'bias' */) stop(); position++;
+if (tokenKinds[position] !== 20 /* 'at' */) stop(); position++;
 at = readLandingReference();
 if (tokenKinds[position] === 88 /* 'switch' */) { position++; switched = true; } else if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */ || tokenKinds[position] === 1 /* FEET_AND_INCHES */) { resistors = readBiasResistors(); } else { stop(); }
   return { type: 'BusBias', start, end: tokenEnds[position - 1]!, at, switched, resistors };
@@ -1471,7 +1471,7 @@ if (tokenKinds[position] === 88 /* 'switch' */) { position++; switched = true; }
 function readAmbient(): Ambient {
   const start = tokenStarts[position]!;
   let temperature: Quantity | undefined;
-  if (tokenKinds[position++] !== 18 /* 'ambient' */) stop();
+  if (tokenKinds[position] !== 18 /* 'ambient' */) stop(); position++;
 temperature = readQuantity();
   return { type: 'Ambient', start, end: tokenEnds[position - 1]!, temperature };
 }
@@ -1479,8 +1479,8 @@ temperature = readQuantity();
 function readSamplePoint(): SamplePoint {
   const start = tokenStarts[position]!;
   let point: Quantity | undefined;
-  if (tokenKinds[position++] !== 80 /* 'sample' */) stop();
-if (tokenKinds[position++] !== 20 /* 'at' */) stop();
+  if (tokenKinds[position] !== 80 /* 'sample' */) stop(); position++;
+if (tokenKinds[position] !== 20 /* 'at' */) stop(); position++;
 point = readQuantity();
   return { type: 'SamplePoint', start, end: tokenEnds[position - 1]!, point };
 }
@@ -1488,7 +1488,7 @@ point = readQuantity();
 function readGuide(): Guide {
   const start = tokenStarts[position]!;
   let name: Word | undefined;
-  if (tokenKinds[position++] !== 52 /* 'guide' */) stop();
+  if (tokenKinds[position] !== 52 /* 'guide' */) stop(); position++;
 name = readWord();
   return { type: 'Guide', start, end: tokenEnds[position - 1]!, name };
 }
@@ -1496,7 +1496,7 @@ name = readWord();
 function readBusColours(): BusColours {
   const start = tokenStarts[position]!;
   let colours: readonly (ConductorColour)[] = none;
-  if (tokenKinds[position++] !== 35 /* 'colours' */) stop();
+  if (tokenKinds[position] !== 35 /* 'colours' */) stop(); position++;
 do { colours = added(colours, readConductorColour()); } while (tokenKinds[position] === 8 /* '+' */ || tokenKinds[position] === 36 /* 'common' */ || (tokenKinds[position] === 10 /* '-' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)) || (tokenKinds[position] === 81 /* 'shield' */ && (tokenKinds[position + 1] === 5 /* ID */ || tokenKinds[position + 1] === 4 /* HYPHENATED */)));
   return { type: 'BusColours', start, end: tokenEnds[position - 1]!, colours };
 }
@@ -1527,7 +1527,7 @@ function readWord(): Word {
 function readText(): Text {
   const start = tokenStarts[position]!;
   let text: string | undefined;
-  if (tokenKinds[position++] !== 6 /* STRING */) stop(); text = quoted();
+  if (tokenKinds[position] !== 6 /* STRING */) stop(); position++; text = quoted();
   return { type: 'Text', start, end: tokenEnds[position - 1]!, text };
 }
 
@@ -1538,7 +1538,7 @@ function readQuantity(): Quantity {
   let unit: Unit | undefined;
   let feet: string | undefined;
   if (tokenKinds[position] === 10 /* '-' */ || tokenKinds[position] === 3 /* NUMBER */) { if (tokenKinds[position] === 10 /* '-' */) { position++; negative = true; }
-if (tokenKinds[position++] !== 3 /* NUMBER */) stop(); value = decimal();
+if (tokenKinds[position] !== 3 /* NUMBER */) stop(); position++; value = decimal();
 if (tokenKinds[position] === 55 /* 'in' */ || tokenKinds[position] === 7 /* '%' */ || (tokenKinds[position] === 5 /* ID */ && (set11[tokenKinds[position + 1]!] === 1))) { unit = readUnit(); } } else if (tokenKinds[position] === 1 /* FEET_AND_INCHES */) { position++; feet = word(); } else { stop(); }
   return { type: 'Quantity', start, end: tokenEnds[position - 1]!, negative, value, unit, feet };
 }
@@ -1549,7 +1549,7 @@ function readUnit(): Unit {
   let per: string | undefined;
   if (tokenKinds[position] === 5 /* ID */) { position++; text = word(); } else if (tokenKinds[position] === 55 /* 'in' */) { position++; text = 'in'; } else if (tokenKinds[position] === 7 /* '%' */) { position++; text = '%'; } else { stop(); }
 if (tokenKinds[position] === 13 /* '/' */) { position++;
-if (tokenKinds[position++] !== 5 /* ID */) stop(); per = word(); }
+if (tokenKinds[position] !== 5 /* ID */) stop(); position++; per = word(); }
   return { type: 'Unit', start, end: tokenEnds[position - 1]!, text, per };
 }
 
@@ -1558,13 +1558,13 @@ function readInteger(): Integer {
   let negative = false;
   let value: number | undefined;
   if (tokenKinds[position] === 10 /* '-' */) { position++; negative = true; }
-if (tokenKinds[position++] !== 3 /* NUMBER */) stop(); value = decimal();
+if (tokenKinds[position] !== 3 /* NUMBER */) stop(); position++; value = decimal();
   return { type: 'Integer', start, end: tokenEnds[position - 1]!, negative, value };
 }
 
 function readFormat(): Format {
   const start = tokenStarts[position]!;
   let text: string | undefined;
-  if (tokenKinds[position++] !== 2 /* FRAMING */) stop(); text = word();
+  if (tokenKinds[position] !== 2 /* FRAMING */) stop(); position++; text = word();
   return { type: 'Format', start, end: tokenEnds[position - 1]!, text };
 }

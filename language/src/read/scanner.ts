@@ -74,12 +74,10 @@ for (let code = 0; code < 128; code++) {
   else if (/[A-Za-z_]/.test(character)) classes[code] = Class.Letter;
   else if (/\d/.test(character)) classes[code] = Class.Digit;
 }
-const classOf = (code: number, text: string, at: number): Class => {
-  if (code < 128) return classes[code] as Class;
-  return /\s/.test(text[at] as string) ? Class.Space : Class.Other;
-};
-const isWordPart = (code: number) => code < 128 && (classes[code] as Class) >= Class.Letter;
+const isSpace = (text: string, at: number) => /\s/.test(text[at]!);
+const isWordPart = (code: number) => code < 128 && classes[code]! >= Class.Letter;
 const isDigit = (code: number) => 48 <= code && code <= 57;
+const isBlank = (code: number) => code === 32 || code === 9;
 
 const feetPattern = /\d+[ \t]*ft[ \t]+\d+(\.\d+)?[ \t]*in\b/y;
 let kinds = new Int32Array(4096);
@@ -104,47 +102,20 @@ export function scan(text: string): Tokens | undefined {
   let at = 0;
   while (at < length) {
     const code = text.charCodeAt(at);
-    const kindOfCharacter = classOf(code, text, at);
-    if (kindOfCharacter === Class.Space) {
+    if (code < 128 ? classes[code] === Class.Space : isSpace(text, at)) {
       at++;
       continue;
     }
-    const start = at;
-    let kind: number;
-    if (kindOfCharacter === Class.Letter) {
-      let hash = 0;
-      for (let letter = code; isWordPart(letter); letter = text.charCodeAt(++at)) hash = hashed(hash, letter);
-      kind = -1;
-      while (text.charCodeAt(at) === 45 && isWordPart(text.charCodeAt(at + 1))) {
-        kind = hyphenated;
-        at += 2;
-        while (isWordPart(text.charCodeAt(at))) at++;
-      }
-      if (kind < 0) kind = wordNumber(text, start, at, hash);
-    } else if (kindOfCharacter === Class.Digit) {
-      at = endOfNumber(text, at);
-      kind = numberKind;
-    } else if (code === 34) {
-      kind = quotedText;
-      at = endOfText(text, at);
-      if (at < 0) return undefined;
-    } else if (code === 47 && isCommentMark(text.charCodeAt(at + 1))) {
-      at = endOfComment(text, at);
-      if (at < 0) return undefined;
-      continue;
-    } else if (code === 46 && text.charCodeAt(at + 1) === 46) {
-      kind = range;
-      at += 2;
-    } else {
-      kind = code < 128 ? (signNumbers[code] as number) : 0;
-      if (kind === 0) return undefined;
-      at++;
+    const end = endOfToken(text, at, code);
+    if (end < 0) return undefined;
+    if (kind !== comment) {
+      if (count + 3 > kinds.length) grow();
+      kinds[count] = kind;
+      starts[count] = at;
+      ends[count] = end;
+      count++;
     }
-    if (count + 3 > kinds.length) grow();
-    kinds[count] = kind;
-    starts[count] = start;
-    ends[count] = at;
-    count++;
+    at = end;
   }
   for (let end = count; end < count + 2; end++) {
     kinds[end] = 0;
@@ -152,6 +123,53 @@ export function scan(text: string): Tokens | undefined {
     ends[end] = length;
   }
   return { kinds, starts, ends, count };
+}
+
+/** What {@link endOfToken} found last; to give both would make an object of every token. */
+let kind = 0;
+const comment = -1;
+
+/** The end of the token that begins with a character, or -1 where none does. */
+function endOfToken(text: string, at: number, code: number): number {
+  if (code < 128 && classes[code] === Class.Letter) return endOfWord(text, at);
+  if (isDigit(code)) return endOfNumber(text, at);
+  if (code === 34) {
+    kind = quotedText;
+    return endOfText(text, at);
+  }
+  const next = text.charCodeAt(at + 1);
+  if (code === 47 && (next === 47 || next === 42)) {
+    kind = comment;
+    return next === 42 ? endOfBlockComment(text, at) : endOfLine(text, at);
+  }
+  if (code === 46 && next === 46) {
+    kind = range;
+    return at + 2;
+  }
+  kind = code < 128 ? signNumbers[code]! : 0;
+  return kind === 0 ? -1 : at + 1;
+}
+
+function endOfWord(text: string, start: number): number {
+  let at = start;
+  let hash = 0;
+  for (let letter = text.charCodeAt(at); isWordPart(letter); letter = text.charCodeAt(++at))
+    hash = hashed(hash, letter);
+  if (text.charCodeAt(at) === 45 && isWordPart(text.charCodeAt(at + 1))) {
+    kind = hyphenated;
+    return endOfHyphenated(text, at);
+  }
+  kind = wordNumber(text, start, at, hash);
+  return at;
+}
+
+function endOfHyphenated(text: string, hyphen: number): number {
+  let at = hyphen;
+  while (text.charCodeAt(at) === 45 && isWordPart(text.charCodeAt(at + 1))) {
+    at += 2;
+    while (isWordPart(text.charCodeAt(at))) at++;
+  }
+  return at;
 }
 
 /** The number of a keyword or, for any other word, that of a name. */
@@ -173,21 +191,17 @@ function isAt(text: string, start: number, word: string): boolean {
 
 const isLineEnd = (code: number) => code === 10 || code === 13;
 
-const isCommentMark = (code: number) => code === 47 || code === 42;
-
-/** The end of a comment, or -1 when the text ends first. */
-function endOfComment(text: string, start: number): number {
-  if (text.charCodeAt(start + 1) === 42) {
-    const end = text.indexOf('*/', start + 2);
-    return end < 0 ? end : end + 2;
-  }
-  let at = start + 2;
+function endOfLine(text: string, start: number): number {
+  let at = start;
   while (at < text.length && !isLineEnd(text.charCodeAt(at))) at++;
   return at;
 }
 
-/** What {@link endOfNumber} found last; to give both would make an object of every number. */
-let numberKind = decimal;
+/** The end of a comment, or -1 when the text ends first. */
+function endOfBlockComment(text: string, start: number): number {
+  const end = text.indexOf('*/', start + 2);
+  return end < 0 ? end : end + 2;
+}
 
 function endOfNumber(text: string, start: number): number {
   const end = pastDigits(text, start + 1);
@@ -195,14 +209,14 @@ function endOfNumber(text: string, start: number): number {
   if (isBlank(next) || next === 102) {
     const feetEnd = endOfFeet(text, start, end);
     if (0 <= feetEnd) {
-      numberKind = feetAndInches;
+      kind = feetAndInches;
       return feetEnd;
     }
-  } else if (end === start + 1 && isFraming(text, start)) {
-    numberKind = framing;
+  } else if (end === start + 1 && isParity(next) && isFraming(text, start)) {
+    kind = framing;
     return start + 3;
   }
-  numberKind = decimal;
+  kind = decimal;
   return next === 46 || next === 101 ? endOfDecimal(text, end) : end;
 }
 
@@ -215,18 +229,16 @@ function endOfFeet(text: string, start: number, digitsEnd: number): number {
   return feetPattern.test(text) ? feetPattern.lastIndex : -1;
 }
 
-/** Data bits, parity and stop bits, as in 8E1. */
+const isParity = (code: number) => code === 69 || code === 78 || code === 79;
+
+/** Data bits and stop bits about a parity, as in 8E1. */
 function isFraming(text: string, at: number): boolean {
-  const parity = text.charCodeAt(at + 1);
-  if (parity !== 69 && parity !== 78 && parity !== 79) return false;
   const dataBits = text.charCodeAt(at);
   const stopBits = text.charCodeAt(at + 2);
   return (
     (dataBits === 55 || dataBits === 56) && (stopBits === 49 || stopBits === 50) && !isWordPart(text.charCodeAt(at + 3))
   );
 }
-
-const isBlank = (code: number) => code === 32 || code === 9;
 
 function pastBlanks(text: string, from: number): number {
   let at = from;
