@@ -18,7 +18,6 @@ import {
   ratio,
   type ShieldEarth,
   type Sourced,
-  type StoreNode,
 } from '@fieldpair/shared';
 import type { BusDeclaration, BusStatement, Waiver } from '../generated/reader.js';
 import { none } from '../short-list.js';
@@ -26,6 +25,7 @@ import { fixedBias, readBias } from './bias.js';
 import { Course } from './course.js';
 import type { LandingDraft } from './landing-draft.js';
 import { Landings } from './landings.js';
+import type { NodeDraft } from './node-draft.js';
 import type { Notes } from './notes.js';
 import { terminationOf } from './port.js';
 import { quantityOf } from './quantities.js';
@@ -74,7 +74,7 @@ export interface BuiltBus {
 export function buildBus(
   declaration: BusDeclaration,
   index: number,
-  nodes: ReadonlyMap<string, StoreNode>,
+  nodes: ReadonlyMap<string, NodeDraft>,
   scope: CatalogueScope,
   notes: Notes,
 ): BuiltBus | undefined {
@@ -82,7 +82,7 @@ export function buildBus(
   if (!declaration.name || name === undefined) return undefined;
   const kind = kindOf(declaration.kind, notes);
   const cable = declaration.cable && scope.cable(declaration.cable, notes);
-  const landings = new Landings(name, kind, nodes, notes);
+  const landings = new Landings(index, name, kind, nodes, notes);
   const end = declaration.end - (notes.source.text[declaration.end - 1] === '}' ? 1 : 0);
   const place = notes.place(declaration.name);
   const draft = new BusDraft(index, name, place, notes.place(declaration), notes.between(end, end), landings.all);

@@ -1,17 +1,10 @@
 /** The landings of one bus while it is built: which mention is which landing, and what is said about each. */
-import {
-  type Bus,
-  type Place,
-  type Port,
-  type Sourced,
-  type StoreNode,
-  soleServingPort,
-  type Visit,
-} from '@fieldpair/shared';
+import { type Bus, type Place, type Port, type Sourced, soleServingPort, type Visit } from '@fieldpair/shared';
 import type { LandingAddress, LandingReference, Landing as LandingTree, Name } from '../generated/reader.js';
 import { added, none } from '../short-list.js';
 import { unknownPort } from './device.js';
 import { LandingDraft } from './landing-draft.js';
+import { NodeDraft } from './node-draft.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
 import { repeatedFixes, type Said } from './repeated.js';
@@ -22,17 +15,19 @@ export class Landings {
   readonly all: LandingDraft[] = [];
   /** Those whose ports have a bias that cannot be switched off; hardly ever any. */
   readonly biased: LandingDraft[] = [];
-  readonly #byNode = new Map<string, readonly LandingDraft[]>();
   readonly #splices = new Map<string, LandingDraft>();
-  readonly #strangers = new Map<string, StoreNode>();
+  readonly #strangers = new Map<string, NodeDraft>();
+  readonly #index: number;
   /** Declared nodes that a name of no node may have meant. */
   readonly #meant = new Set<string>();
   readonly #bus: string;
   readonly #kind: Bus['kind'];
-  readonly #nodes: ReadonlyMap<string, StoreNode>;
+  readonly #nodes: ReadonlyMap<string, NodeDraft>;
   readonly #notes: Notes;
 
-  constructor(bus: string, kind: Bus['kind'], nodes: ReadonlyMap<string, StoreNode>, notes: Notes) {
+  /** @param index of the bus in its store */
+  constructor(index: number, bus: string, kind: Bus['kind'], nodes: ReadonlyMap<string, NodeDraft>, notes: Notes) {
+    this.#index = index;
     this.#bus = bus;
     this.#kind = kind;
     this.#nodes = nodes;
@@ -73,7 +68,8 @@ export class Landings {
     if (!reference?.node || name === undefined) return undefined;
     const notes = this.#notes;
     const splice = this.#splices.get(name);
-    const candidates = splice ? [splice] : (this.#byNode.get(name) ?? none);
+    const node = this.#nodes.get(name) ?? this.#strangers.get(name);
+    const candidates = splice ? [splice] : (node?.landingsOn(this.#index) ?? none);
     const port = reference.port?.text;
     const found = port === undefined ? candidates[0] : candidates.find((one) => one.port?.name === port);
     if (found) {
@@ -97,7 +93,7 @@ export class Landings {
   /** How the landings may be mentioned: a node with one landing without its port too. */
   #mentions(withPort: boolean): string[] {
     if (withPort) return this.all.map(({ node, port, name }) => (node && port ? `${node.name}.${port.name}` : name));
-    return [...this.#splices.keys(), ...this.#byNode.keys()];
+    return [...this.#splices.keys(), ...new Set(this.all.flatMap(({ node }) => node?.name ?? []))];
   }
 
   #splice(written: Name, place: Place): LandingDraft | undefined {
@@ -125,7 +121,7 @@ export class Landings {
       return splice;
     }
     const node = this.#node(written, name, device !== undefined);
-    const landed = this.#byNode.get(name) ?? none;
+    const landed = node.landingsOn(this.#index);
     const port = this.#port(node, writtenPort);
     if (!writtenPort && landed.length === 1) return landed[0];
     const label = writtenPort?.text === undefined ? name : `${name}.${writtenPort.text}`;
@@ -135,7 +131,7 @@ export class Landings {
     draft.node = node;
     if (port) draft.port = port;
     if (writtenPort) draft.portPlace = this.#notes.place(writtenPort);
-    this.#byNode.set(name, added(landed, draft));
+    node.setLandingsOn(this.#index, added(landed, draft));
     if (port?.bias?.mode === 'fixed') this.biased.push(draft);
     if (port?.terminator?.mode === 'fixed') {
       const { mode: _, ...values } = port.terminator;
@@ -144,7 +140,7 @@ export class Landings {
     return draft;
   }
 
-  #node(written: Spot & { text: string | undefined }, name: string, declares: boolean): StoreNode {
+  #node(written: Spot & { text: string | undefined }, name: string, declares: boolean): NodeDraft {
     const known = this.#nodes.get(name);
     if (known) {
       // The mention that declares the node was noted when the nodes were collected.
@@ -154,7 +150,7 @@ export class Landings {
     let stranger = this.#strangers.get(name);
     if (!stranger) {
       const place = this.#notes.place(written);
-      stranger = { name, place };
+      stranger = new NodeDraft(name, place);
       this.#strangers.set(name, stranger);
       const likely = nearest(name, this.#nodes.keys());
       for (const one of likely) this.#meant.add(one);
@@ -168,7 +164,7 @@ export class Landings {
     return stranger;
   }
 
-  #port(node: StoreNode, written: LandingTree['port']): Port | undefined {
+  #port(node: NodeDraft, written: LandingTree['port']): Port | undefined {
     const { device } = node;
     if (!device) return undefined;
     if (written) {

@@ -1,25 +1,12 @@
 /** The nodes of a store: declared by themselves, or where they are first landed. */
-import type { Device, Place, Sourced, StoreNode } from '@fieldpair/shared';
-import type { Name, StoreDeclaration } from '../generated/reader.js';
+import type { Place, Sourced } from '@fieldpair/shared';
+import type { Landing, Name, StoreDeclaration } from '../generated/reader.js';
+import { NodeDraft } from './node-draft.js';
 import type { Notes, Spot } from './notes.js';
 import { repeatedFixes } from './repeated.js';
 import type { CatalogueScope } from './scope.js';
 import { didYouMean, nameText, nearest, renameFixes } from './suggest.js';
 import { reportDuplicate } from './unique.js';
-
-/** Has all properties from the start, so that every node is laid out alike and the rules read them fast. */
-class NodeDraft implements StoreNode {
-  label?: string;
-  documentation?: string;
-  device?: Device;
-  devicePlace?: Place;
-  revision?: Sourced<string>;
-
-  constructor(
-    readonly name: string,
-    readonly place: Place,
-  ) {}
-}
 
 export interface NodePart {
   readonly declaration: StoreDeclaration;
@@ -27,53 +14,76 @@ export interface NodePart {
   readonly scope: CatalogueScope;
 }
 
+interface WrittenRevision {
+  readonly node: Name | undefined;
+  readonly revision: Name | undefined;
+  readonly notes: Notes;
+}
+
 /** All nodes by name, in the order of the text. */
-export function buildNodes(parts: readonly NodePart[]): Map<string, StoreNode> {
+export function buildNodes(parts: readonly NodePart[]): Map<string, NodeDraft> {
   const nodes = new Map<string, NodeDraft>();
-  const revisions: { readonly node: Name | undefined; readonly revision: Name | undefined; readonly notes: Notes }[] =
-    [];
-  for (const { declaration, notes, scope } of parts) {
-    const declare = (name: Name | undefined, label: string | undefined, device: Name | undefined, at: Spot) => {
-      if (name?.text === undefined) return;
-      const first = nodes.get(name.text);
-      if (first) {
-        reportDuplicate('node', name, first.place, notes);
-        return;
-      }
-      notes.declare('node', name);
-      const draft = new NodeDraft(name.text, notes.between(name.start, name.end));
-      if (label !== undefined) draft.label = label;
-      const documentation = notes.documentationAbove(at);
-      if (documentation !== undefined) draft.documentation = documentation;
-      if (device) {
-        draft.devicePlace = notes.between(device.start, device.end);
-        const known = scope.device(device, notes);
-        if (known) draft.device = known;
-      }
-      nodes.set(name.text, draft);
-    };
-    for (const member of declaration.members) {
+  const revisions: WrittenRevision[] = [];
+  for (const part of parts) {
+    const { members } = part.declaration;
+    for (const member of members) {
       if (member.type !== 'NodeDeclaration') continue;
-      declare(member.name, member.label?.text, member.device, member);
-      if (member.revision) revisions.push({ node: member.name, revision: member.revision, notes });
+      declare(member.name, member.label?.text, member.device, member, nodes, part);
+      if (member.revision) revisions.push({ node: member.name, revision: member.revision, notes: part.notes });
     }
-    for (const member of declaration.members) {
+    for (const member of members) {
       if (member.type !== 'BusDeclaration') continue;
       for (const statement of member.statements) {
-        if (statement.type !== 'From' && statement.type !== 'Run') continue;
+        if (statement.type !== 'Run' && statement.type !== 'From') continue;
         const { landing } = statement;
-        if (!landing) continue;
-        if (landing.device && landing.node) declare(landing.node, landing.label?.text, landing.device, statement);
-        for (const property of landing.properties) {
-          if (property.type === 'LandingRevision')
-            revisions.push({ node: landing.node, revision: property.revision, notes });
-        }
+        if (landing) declareAt(landing, statement, nodes, revisions, part);
       }
     }
   }
   // A revision may be said before its node is declared.
   for (const { node, revision, notes } of revisions) setRevision(nodes.get(node?.text ?? ''), revision, notes);
   return nodes;
+}
+
+/** What a landing says of its node. */
+function declareAt(
+  { node, label, device, properties }: Landing,
+  statement: Spot,
+  nodes: Map<string, NodeDraft>,
+  revisions: WrittenRevision[],
+  part: NodePart,
+): void {
+  if (device && node) declare(node, label?.text, device, statement, nodes, part);
+  for (const property of properties) {
+    if (property.type === 'LandingRevision') revisions.push({ node, revision: property.revision, notes: part.notes });
+  }
+}
+
+function declare(
+  name: Name | undefined,
+  label: string | undefined,
+  device: Name | undefined,
+  at: Spot,
+  nodes: Map<string, NodeDraft>,
+  { notes, scope }: NodePart,
+): void {
+  if (name?.text === undefined) return;
+  const first = nodes.get(name.text);
+  if (first) {
+    reportDuplicate('node', name, first.place, notes);
+    return;
+  }
+  notes.declare('node', name);
+  const draft = new NodeDraft(name.text, notes.between(name.start, name.end));
+  if (label !== undefined) draft.label = label;
+  const documentation = notes.documentationAbove(at);
+  if (documentation !== undefined) draft.documentation = documentation;
+  if (device) {
+    draft.devicePlace = notes.between(device.start, device.end);
+    const known = scope.device(device, notes);
+    if (known) draft.device = known;
+  }
+  nodes.set(name.text, draft);
 }
 
 function setRevision(node: NodeDraft | undefined, written: Name | undefined, notes: Notes): void {

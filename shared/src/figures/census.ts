@@ -53,6 +53,10 @@ class OutfitDraft implements Outfit, AddressRange {
     return this;
   }
 
+  fits({ splice, node, port }: Landing): boolean {
+    return this.port === port && this.device === node?.device && this.isSplice === (splice !== undefined);
+  }
+
   add(landing: Landing): void {
     this.landings.push(landing);
     const value = landing.address?.value;
@@ -71,8 +75,11 @@ export function censusOf(bus: Bus): Census {
   const remarked: Landing[] = [];
   let ascending = true;
   let highest = Number.NEGATIVE_INFINITY;
+  let outfit: OutfitDraft | undefined;
   for (const landing of bus.landings) {
-    outfitOf(landing, outfits).add(landing);
+    // Mostly it is like the one before it.
+    if (!outfit?.fits(landing)) outfit = outfitOf(landing, outfits);
+    outfit.add(landing);
     if (isRemarked(landing)) remarked.push(landing);
     const value = landing.address?.value;
     if (value === undefined) continue;
@@ -83,13 +90,10 @@ export function censusOf(bus: Bus): Census {
 }
 
 /** The one that a landing belongs to, made where there is none yet. */
-function outfitOf({ splice, node, port }: Landing, outfits: OutfitDraft[]): OutfitDraft {
-  const isSplice = splice !== undefined;
-  const device = node?.device;
-  for (const outfit of outfits) {
-    if (outfit.port === port && outfit.device === device && outfit.isSplice === isSplice) return outfit;
-  }
-  const outfit = new OutfitDraft(isSplice, device, port);
+function outfitOf(landing: Landing, outfits: OutfitDraft[]): OutfitDraft {
+  for (const outfit of outfits) if (outfit.fits(landing)) return outfit;
+  const { splice, node, port } = landing;
+  const outfit = new OutfitDraft(splice !== undefined, node?.device, port);
   outfits.push(outfit);
   return outfit;
 }
