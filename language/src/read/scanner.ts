@@ -47,7 +47,7 @@ function addKeyword(keyword: Keyword): void {
 }
 
 const spellings = new Set<string>();
-const signNumbers = new Int32Array(128);
+const signNumbers = new Int32Array(256);
 for (const [token, number] of tokenNumbers) {
   if (!token.startsWith("'")) continue;
   const spelling = token.slice(1, -1);
@@ -60,24 +60,58 @@ for (const [token, number] of tokenNumbers) {
 /** Words that the grammar keeps for itself; as names they are written in quotes. */
 export const keywords: ReadonlySet<string> = spellings;
 
-/** Classes of ASCII characters; anything else is judged by a regular expression. */
+/** What begins with a character. */
 const enum Class {
   Other,
   Space,
   Letter,
   Digit,
 }
-const classes = new Uint8Array(128);
+/** Stand for characters outside ASCII, which mean something only in quotes and comments, unless they are spaces. */
+const enum Beyond {
+  Other = 128,
+  Space = 129,
+  LineEnd = 130,
+}
+const classes = new Uint8Array(256);
 for (let code = 0; code < 128; code++) {
   const character = String.fromCharCode(code);
   if (/\s/.test(character)) classes[code] = Class.Space;
   else if (/[A-Za-z_]/.test(character)) classes[code] = Class.Letter;
   else if (/\d/.test(character)) classes[code] = Class.Digit;
 }
-const isSpace = (text: string, at: number) => /\s/.test(text[at]!);
-const isWordPart = (code: number) => code < 128 && classes[code]! >= Class.Letter;
+classes[Beyond.Space] = Class.Space;
+classes[Beyond.LineEnd] = Class.Space;
+const isWordPart = (code: number) => classes[code]! >= Class.Letter;
 const isDigit = (code: number) => 48 <= code && code <= 57;
 const isBlank = (code: number) => code === 32 || code === 9;
+
+/**
+ * The characters of the text, one byte each, ended by a few that are none: looking at bytes is several times faster than
+ * at a text, of which it has to be found out each time how it is laid out in memory.
+ */
+let buffer = new Uint8Array(1 << 16);
+const encoder = new TextEncoder();
+
+function encode(text: string): Uint8Array {
+  const { length } = text;
+  if (buffer.length < length + 4) buffer = new Uint8Array(2 * length + 4);
+  const codes = buffer;
+  // As many bytes as characters: all are ASCII.
+  if (encoder.encodeInto(text, codes).written !== length) {
+    for (let at = 0; at < length; at++) {
+      const code = text.charCodeAt(at);
+      codes[at] = code < 128 ? code : codeBeyond(code);
+    }
+  }
+  codes.fill(0, length, length + 4);
+  return codes;
+}
+
+function codeBeyond(code: number): Beyond {
+  if (code === 0x2028 || code === 0x2029) return Beyond.LineEnd;
+  return /\s/.test(String.fromCharCode(code)) ? Beyond.Space : Beyond.Other;
+}
 
 const feetPattern = /\d+[ \t]*ft[ \t]+\d+(\.\d+)?[ \t]*in\b/y;
 let kinds = new Int32Array(4096);
@@ -97,16 +131,17 @@ function grow(): void {
 
 /** The tokens of a text, or undefined where it holds anything that is no token. */
 export function scan(text: string): Tokens | undefined {
+  const codes = encode(text);
   const { length } = text;
   let count = 0;
   let at = 0;
   while (at < length) {
-    const code = text.charCodeAt(at);
-    if (code < 128 ? classes[code] === Class.Space : isSpace(text, at)) {
+    const code = codes[at]!;
+    if (classes[code] === Class.Space) {
       at++;
       continue;
     }
-    const end = endOfToken(text, at, code);
+    const end = endOfToken(text, codes, at, code);
     if (end < 0) return undefined;
     if (kind !== comment) {
       if (count + 3 > kinds.length) grow();
@@ -130,70 +165,69 @@ let kind = 0;
 const comment = -1;
 
 /** The end of the token that begins with a character, or -1 where none does. */
-function endOfToken(text: string, at: number, code: number): number {
-  if (code < 128 && classes[code] === Class.Letter) return endOfWord(text, at);
-  if (isDigit(code)) return endOfNumber(text, at);
+function endOfToken(text: string, codes: Uint8Array, at: number, code: number): number {
+  if (classes[code] === Class.Letter) return endOfWord(codes, at);
+  if (isDigit(code)) return endOfNumber(text, codes, at);
   if (code === 34) {
     kind = quotedText;
-    return endOfText(text, at);
+    return endOfText(codes, text.length, at);
   }
-  const next = text.charCodeAt(at + 1);
+  const next = codes[at + 1]!;
   if (code === 47 && (next === 47 || next === 42)) {
     kind = comment;
-    return next === 42 ? endOfBlockComment(text, at) : endOfLine(text, at);
+    return next === 42 ? endOfBlockComment(text, at) : endOfLine(codes, text.length, at);
   }
   if (code === 46 && next === 46) {
     kind = range;
     return at + 2;
   }
-  kind = code < 128 ? signNumbers[code]! : 0;
+  kind = signNumbers[code]!;
   return kind === 0 ? -1 : at + 1;
 }
 
-function endOfWord(text: string, start: number): number {
+function endOfWord(codes: Uint8Array, start: number): number {
   let at = start;
   let hash = 0;
-  for (let letter = text.charCodeAt(at); isWordPart(letter); letter = text.charCodeAt(++at))
-    hash = hashed(hash, letter);
-  if (text.charCodeAt(at) === 45 && isWordPart(text.charCodeAt(at + 1))) {
+  for (let letter = codes[at]!; isWordPart(letter); letter = codes[++at]!) hash = hashed(hash, letter);
+  if (codes[at]! === 45 && isWordPart(codes[at + 1]!)) {
     kind = hyphenated;
-    return endOfHyphenated(text, at);
+    return endOfHyphenated(codes, at);
   }
-  kind = wordNumber(text, start, at, hash);
+  kind = wordNumber(codes, start, at, hash);
   return at;
 }
 
-function endOfHyphenated(text: string, hyphen: number): number {
+function endOfHyphenated(codes: Uint8Array, hyphen: number): number {
   let at = hyphen;
-  while (text.charCodeAt(at) === 45 && isWordPart(text.charCodeAt(at + 1))) {
+  while (codes[at]! === 45 && isWordPart(codes[at + 1]!)) {
     at += 2;
-    while (isWordPart(text.charCodeAt(at))) at++;
+    while (isWordPart(codes[at]!)) at++;
   }
   return at;
 }
 
 /** The number of a keyword or, for any other word, that of a name. */
-function wordNumber(text: string, start: number, end: number, hash: number): number {
+function wordNumber(codes: Uint8Array, start: number, end: number, hash: number): number {
   const keywords = keywordsAt[hash % slotCount]!;
   // Not one after the other by an iterator, which would be an object for every word of a text.
   for (let index = 0; index < keywords.length; index++) {
     const { spelling, number } = keywords[index]!;
-    if (spelling.length === end - start && isAt(text, start, spelling)) return number;
+    if (spelling.length === end - start && isAt(codes, start, spelling)) return number;
   }
   return identifier;
 }
 
 /** Letter by letter, which for words this short takes less than to call what compares texts. */
-function isAt(text: string, start: number, word: string): boolean {
-  for (let at = 0; at < word.length; at++) if (word.charCodeAt(at) !== text.charCodeAt(start + at)) return false;
+function isAt(codes: Uint8Array, start: number, word: string): boolean {
+  for (let at = 0; at < word.length; at++) if (word.charCodeAt(at) !== codes[start + at]!) return false;
   return true;
 }
 
 const isLineEnd = (code: number) => code === 10 || code === 13;
 
-function endOfLine(text: string, start: number): number {
+function endOfLine(codes: Uint8Array, length: number, start: number): number {
   let at = start;
-  while (at < text.length && !isLineEnd(text.charCodeAt(at))) at++;
+  while (at < length && !isLineEnd(codes[at]!)) at++;
   return at;
 }
 
@@ -203,28 +237,28 @@ function endOfBlockComment(text: string, start: number): number {
   return end < 0 ? end : end + 2;
 }
 
-function endOfNumber(text: string, start: number): number {
-  const end = pastDigits(text, start + 1);
-  const next = text.charCodeAt(end);
+function endOfNumber(text: string, codes: Uint8Array, start: number): number {
+  const end = pastDigits(codes, start + 1);
+  const next = codes[end]!;
   if (isBlank(next) || next === 102) {
-    const feetEnd = endOfFeet(text, start, end);
+    const feetEnd = endOfFeet(text, codes, start, end);
     if (0 <= feetEnd) {
       kind = feetAndInches;
       return feetEnd;
     }
-  } else if (end === start + 1 && isParity(next) && isFraming(text, start)) {
+  } else if (end === start + 1 && isParity(next) && isFraming(codes, start)) {
     kind = framing;
     return start + 3;
   }
   kind = decimal;
-  return next === 46 || next === 101 ? endOfDecimal(text, end) : end;
+  return next === 46 || next === 101 ? endOfDecimal(codes, end) : end;
 }
 
 /** The end of feet and inches whose first digits end at `digitsEnd`, or -1 where it is something else. */
-function endOfFeet(text: string, start: number, digitsEnd: number): number {
+function endOfFeet(text: string, codes: Uint8Array, start: number, digitsEnd: number): number {
   // Nearly all feet come without inches: whether a number follows them is soon told.
-  const unit = pastBlanks(text, digitsEnd);
-  if (text.charCodeAt(unit) !== 102 || !isDigit(text.charCodeAt(pastBlanks(text, unit + 2)))) return -1;
+  const unit = pastBlanks(codes, digitsEnd);
+  if (codes[unit]! !== 102 || !isDigit(codes[pastBlanks(codes, unit + 2)]!)) return -1;
   feetPattern.lastIndex = start;
   return feetPattern.test(text) ? feetPattern.lastIndex : -1;
 }
@@ -232,46 +266,44 @@ function endOfFeet(text: string, start: number, digitsEnd: number): number {
 const isParity = (code: number) => code === 69 || code === 78 || code === 79;
 
 /** Data bits and stop bits about a parity, as in 8E1. */
-function isFraming(text: string, at: number): boolean {
-  const dataBits = text.charCodeAt(at);
-  const stopBits = text.charCodeAt(at + 2);
-  return (
-    (dataBits === 55 || dataBits === 56) && (stopBits === 49 || stopBits === 50) && !isWordPart(text.charCodeAt(at + 3))
-  );
+function isFraming(codes: Uint8Array, at: number): boolean {
+  const dataBits = codes[at]!;
+  const stopBits = codes[at + 2]!;
+  return (dataBits === 55 || dataBits === 56) && (stopBits === 49 || stopBits === 50) && !isWordPart(codes[at + 3]!);
 }
 
-function pastBlanks(text: string, from: number): number {
+function pastBlanks(codes: Uint8Array, from: number): number {
   let at = from;
-  while (isBlank(text.charCodeAt(at))) at++;
+  while (isBlank(codes[at]!)) at++;
   return at;
 }
 
-function pastDigits(text: string, from: number): number {
+function pastDigits(codes: Uint8Array, from: number): number {
   let at = from;
-  while (isDigit(text.charCodeAt(at))) at++;
+  while (isDigit(codes[at]!)) at++;
   return at;
 }
 
 /** The end of a number whose whole part ends at `from`. */
-function endOfDecimal(text: string, from: number): number {
+function endOfDecimal(codes: Uint8Array, from: number): number {
   let at = from;
-  if (text.charCodeAt(at) === 46 && isDigit(text.charCodeAt(at + 1))) at = pastDigits(text, at + 2);
-  if (text.charCodeAt(at) === 101) {
-    const sign = text.charCodeAt(at + 1);
+  if (codes[at]! === 46 && isDigit(codes[at + 1]!)) at = pastDigits(codes, at + 2);
+  if (codes[at]! === 101) {
+    const sign = codes[at + 1]!;
     const first = sign === 43 || sign === 45 ? at + 2 : at + 1;
-    if (isDigit(text.charCodeAt(first))) at = pastDigits(text, first + 1);
+    if (isDigit(codes[first]!)) at = pastDigits(codes, first + 1);
   }
   return at;
 }
 
 /** The end of a quoted text, or -1 when its line ends first. */
-function endOfText(text: string, from: number): number {
-  for (let at = from + 1; at < text.length; at++) {
-    const code = text.charCodeAt(at);
+function endOfText(codes: Uint8Array, length: number, from: number): number {
+  for (let at = from + 1; at < length; at++) {
+    const code = codes[at]!;
     if (code === 34) return at + 1;
     if (code === 92) {
-      const escaped = text.charCodeAt(++at);
-      if (isLineEnd(escaped) || escaped === 0x2028 || escaped === 0x2029) return -1;
+      const escaped = codes[++at]!;
+      if (isLineEnd(escaped) || escaped === Beyond.LineEnd) return -1;
     } else if (isLineEnd(code)) return -1;
   }
   return -1;
