@@ -104,25 +104,25 @@ export type CourseStep =
   | { readonly step: 'to' | 'tap'; readonly landing: LandingIndex; readonly length: Metres; readonly run?: RunIndex };
 
 /**
- * Divides a bus in two at a repeater, which is a new node. The bus keeps `kept`; `added` is the course of a new bus
- * `name` of the same kind, rate and cable. What the text says of a landing goes where the landing goes; what it says of
- * the bus as a whole holds for both.
+ * Divides a bus into several at repeaters, which are new nodes. One part stays the bus; each other becomes a new bus of
+ * the same kind, rate and cable. What the text says of a landing goes where the landing goes; what it says of the bus as
+ * a whole holds for every part.
  */
 export interface DivideBus {
   readonly kind: 'divide';
   readonly bus: BusIndex;
-  readonly name: string;
-  readonly repeater: { readonly node: string; readonly device: string; readonly near: NewPort; readonly far: NewPort };
-  readonly kept: readonly DividedStep[];
-  readonly added: readonly DividedStep[];
-  /** Where the shield of the bus has to be earthed now that its earth goes to the other part. */
-  readonly keptEarth?: LandingIndex;
-  /** Whether the shield of the new bus has to be earthed, which is done at the repeater. */
-  readonly addedEarth: boolean;
-  /** Bias that the bus needs now that its own goes to the other part. */
-  readonly keptBias?: { readonly landing: LandingIndex; readonly resistor: Ohms };
-  /** Bias that the new bus needs, which is put at the repeater. */
-  readonly addedBias?: Ohms;
+  readonly repeaters: readonly NewRepeater[];
+  readonly kept: DividedPart;
+  /** In the order in which they are written: each behind the part that its repeater is nearer to. */
+  readonly added: readonly AddedPart[];
+}
+
+/** A repeater with its near port on the part that is nearer to the head, beside whose last device it stands. */
+export interface NewRepeater {
+  readonly node: string;
+  readonly device: string;
+  readonly near: NewPort;
+  readonly far: NewPort;
 }
 
 /** A port of a node that the text does not have yet, and the terminator that is put there. */
@@ -131,11 +131,32 @@ export interface NewPort {
   readonly terminator: 'switch' | 'fixed' | Termination;
 }
 
-/** A step to a landing, or to the repeater: at its near port on the bus, at its far port on the new one. */
+export interface DividedPart {
+  readonly course: readonly DividedStep[];
+  /** Whether its shield has to be earthed now that the earths of the bus go to other parts: at its anchor. */
+  readonly earth: boolean;
+  /** The resistors of the bias that it needs now, at its anchor. */
+  readonly bias?: Ohms;
+  readonly anchor: DividedLanding;
+}
+
+export interface AddedPart extends DividedPart {
+  readonly name: string;
+  /** The repeater that it lies beyond, seen from the head. */
+  readonly beyond: number;
+}
+
+/** A landing of the bus, or a port of one of the new repeaters. */
+export type DividedLanding = LandingIndex | { readonly repeater: number; readonly side: 'near' | 'far' };
+
 export type DividedStep =
-  | CourseStep
-  | { readonly step: 'from'; readonly landing: 'repeater' }
-  | { readonly step: 'to'; readonly landing: 'repeater'; readonly length: Metres; readonly run?: RunIndex };
+  | { readonly step: 'from'; readonly landing: DividedLanding }
+  | {
+      readonly step: 'to' | 'tap';
+      readonly landing: DividedLanding;
+      readonly length: Metres;
+      readonly run?: RunIndex;
+    };
 
 /** Findings in the order of the text: by file, place, rule. The same for every way that files were read. */
 export function compareFindings(left: Finding, right: Finding): number {

@@ -1,5 +1,5 @@
 /** A bus's course as lines of text: each `from`, run and tap with what the text says of its landing. */
-import type { Bus, DividedStep, Landing, Place } from '@fieldpair/shared';
+import type { Bus, DividedLanding, DividedStep, Landing, Place } from '@fieldpair/shared';
 import { quote } from '../read/text-value.js';
 import { type Commented, withComments } from './comments.js';
 import { lengthText, referenceOf } from './phrases.js';
@@ -22,16 +22,23 @@ export const blockStart = (bus: Bus, text: string): number => {
   return text.indexOf('{', header.end) + 1;
 };
 
+interface Additions {
+  /** Changes of what the mentions of landings say. */
+  readonly amendments?: readonly TextChange[];
+  /** How a new repeater is landed, where the course leads to one. */
+  readonly repeater?: (landing: Exclude<DividedLanding, number>) => string;
+}
+
 /**
  * The lines of a course, without indentation. A landing is told with everything that its mentions say of it at its
- * first step, and by its name later; the comments of its statements come with it, and it stays in its area. `amendments` are changes of what the
- * mentions say that come with the new course; `repeater` is how a new repeater is landed, where the course leads to one.
+ * first step, and by its name later; the comments of its statements come with it, and it stays in its area. What `additions` has comes with the new
+ * course.
  */
 export function courseLines(
   bus: Bus,
   course: readonly DividedStep[],
   text: string,
-  { amendments = [], repeater = '' }: { readonly amendments?: readonly TextChange[]; readonly repeater?: string } = {},
+  { amendments = [], repeater = () => '' }: Additions = {},
 ): string[] {
   const from = blockStart(bus, text);
   const told = new Set<number>();
@@ -39,7 +46,7 @@ export function courseLines(
   const lineTo = (step: DividedStep, target: string) =>
     step.step === 'from' ? `from ${target}` : `${runText(bus, step, text)} to ${target}`;
   return course.flatMap((step) => {
-    if (step.landing === 'repeater') return [lineTo(step, repeater)];
+    if (typeof step.landing !== 'number') return [lineTo(step, repeater(step.landing))];
     const landing = bus.landings[step.landing];
     if (!landing) return [];
     const isFirst = !told.has(landing.index);

@@ -112,14 +112,68 @@ describe('a bus divided at a repeater', () => {
     expect(checkText(text, ['bus-too-long'])[0]?.fixes()).toEqual([]);
   });
 
-  it('is not offered where one repeater is not enough, or none fits', () => {
+  it('is not offered where no repeater helps or fits, and says why', () => {
     const fixesOf = (text: string) => checkText(text, ['bus-too-long'])[0]?.fixes();
+    const messageOf = (text: string) => checkText(text, ['bus-too-long'])[0]?.message;
     const long = storeOf('from head : Head', '3900 ft to a1 : Board address 1', '4200 ft to a2 : Board address 2');
     expect(fixesOf(long)).toEqual([]);
+    expect(messageOf(long)).toMatch(
+      /; shorten it or no repeater helps, because the run from a1 to a2 alone has 4,200 ft$/,
+    );
     const other = storeOf('from head : Head', '3900 ft to a1 : Board address 1', '900 ft to a2 : Board address 2');
     expect(fixesOf(other)).toHaveLength(1);
-    expect(fixesOf(other.replace(/device Joiner[\s\S]*?\n\}/, (joiner) => joiner.replaceAll('rs485', 'can')))).toEqual(
-      [],
+    const misfit = other.replace(/device Joiner[\s\S]*?\n\}/, (joiner) => joiner.replaceAll('rs485', 'can'));
+    expect(fixesOf(misfit)).toEqual([]);
+    expect(messageOf(misfit)).toMatch(
+      /; shorten it or divide it with a repeater, of which the catalogue has none that takes it$/,
     );
+  });
+
+  it('takes several repeaters where one is not enough, each part behind the one that leads to it', () => {
+    const text = storeOf(
+      'from a1 : Board address 1 terminate switch',
+      '3000 ft to a2 : Board address 2',
+      'tap 3 ft to p2 : Board address 12',
+      '3000 ft to head : Head',
+      '2900 ft to a3 : Board address 3',
+      '2800 ft to a4 : Board address 4 terminate switch',
+      'shield earthed at a3',
+      'colours + white - blue',
+    );
+    expect(checkText(text, ['bus-too-long'])[0]?.message).toMatch(/; shorten it or divide it with 3 repeaters$/);
+    expect(divided(text)).toBe(`store hill {
+  bus cases "Cases" : modbus-rtu 19200 8E1 on Pair22 { // block
+    from repeater2.one : Joiner terminate switch
+    3 ft to head : Head
+    2900 ft to a3 : Board address 3
+    3 ft to repeater3.one : Joiner terminate switch
+    shield earthed at a3
+    colours + white - blue
+  }
+
+  bus casesB "Cases, beyond repeater3" : modbus-rtu 19200 8E1 on Pair22 {
+    from repeater3.two terminate resistor 120 ohm
+    2800 ft to a4 : Board address 4 terminate switch
+    colours + white - blue
+    shield earthed at repeater3
+  }
+
+  bus casesC "Cases, beyond repeater2" : modbus-rtu 19200 8E1 on Pair22 {
+    from repeater1.one : Joiner terminate switch
+    3 ft to a2 : Board address 2
+    tap 3 ft to p2 : Board address 12
+    3000 ft to repeater2.two terminate resistor 120 ohm
+    colours + white - blue
+    shield earthed at repeater2
+  }
+
+  bus casesD "Cases, beyond repeater1" : modbus-rtu 19200 8E1 on Pair22 {
+    from a1 : Board address 1 terminate switch
+    3000 ft to repeater1.two terminate resistor 120 ohm
+    colours + white - blue
+    shield earthed at repeater1
+  }
+}
+`);
   });
 });

@@ -1,5 +1,5 @@
-/** Divides a bus in two at a repeater: the block of the bus anew, and a block for the new bus behind it. */
-import type { Bus, DivideBus, NewPort, Place, Store } from '@fieldpair/shared';
+/** Divides a bus at repeaters: the block of the bus anew, and a block for each new bus behind it. */
+import type { Bus, DivideBus, DividedLanding, DividedPart, NewPort, Place, Store } from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
 import { quote } from '../read/text-value.js';
 import { withComments } from './comments.js';
@@ -27,37 +27,68 @@ export function divide(store: Store, bus: Bus, edit: DivideBus, textOf: TextOf):
   const rest = restOf(text, start, end, [...courseStatements(bus), ...remarks.map(({ place }) => place)]);
   if (rest === undefined) return [];
 
-  const { near, far, node, device } = edit.repeater;
-  const kept = new Set(edit.kept.flatMap(({ landing }) => (landing === 'repeater' ? [] : [landing])));
-  const stays = ({ landing, common }: Remark) => common || landing === undefined || kept.has(landing);
-  const written = ({ place }: Remark) => {
-    const commented = withComments(place, text, start);
-    return withTheirComments(text.slice(place.start, place.end), [commented]);
-  };
-  const repeaterOf = ({ port, terminator }: NewPort, declared: string) =>
-    `${nameText(node)}.${nameText(port)}${declared}${terminatorText(terminator)}`;
-  const anchor = (landing: number) => referenceOf(bus.landings[landing]!);
-  const keptLines = [
-    ...courseLines(bus, edit.kept, text, { repeater: repeaterOf(near, ` : ${nameText(device)}`) }),
-    ...remarks.filter(stays).flatMap(written),
-    ...(edit.keptEarth === undefined ? [] : [`shield earthed at ${anchor(edit.keptEarth)}`]),
-    ...(edit.keptBias ? [biasText(anchor(edit.keptBias.landing), edit.keptBias.resistor, edit.keptBias.resistor)] : []),
-    ...rest,
-  ];
-  const addedLines = [
-    ...courseLines(bus, edit.added, text, { repeater: repeaterOf(far, '') }),
-    ...remarks.filter((remark) => remark.common || !stays(remark)).flatMap(written),
-    ...(edit.addedEarth ? [`shield earthed at ${nameText(node)}`] : []),
-    ...(edit.addedBias === undefined ? [] : [biasText(nameText(node), edit.addedBias, edit.addedBias)]),
-  ];
+  const writer = new PartWriter(bus, edit, text, start);
+  const added = edit.added.map(
+    (part) => new Set(part.course.flatMap(({ landing }) => (typeof landing === 'number' ? landing : []))),
+  );
+  const partOf = ({ landing, common }: Remark) =>
+    common ? undefined : landing === undefined ? -1 : added.findIndex((landings) => landings.has(landing));
+  const remarksIn = (part: number) => remarks.filter((remark) => (partOf(remark) ?? part) === part);
   const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
   const outer = lineOf(text, bus.blockPlace.start).indent;
   const block = (inside: readonly string[]) =>
     [...inside.map((line) => `${lineEnd}${outer}  ${line}`), `${lineEnd}${outer}}`].join('');
-  const label = bus.label === undefined ? '' : ` ${quote(`${bus.label}, beyond ${node}`)}`;
-  const header = `bus ${nameText(edit.name)}${label} : ${headerOf(bus, text)} {`;
-  const result = `${block(keptLines)}${lineEnd}${lineEnd}${outer}${header}${block(addedLines)}`;
+  const blocks = edit.added.map((part, index) => {
+    const { node } = edit.repeaters[part.beyond]!;
+    const label = bus.label === undefined ? '' : ` ${quote(`${bus.label}, beyond ${node}`)}`;
+    const header = `bus ${nameText(part.name)}${label} : ${headerOf(bus, text)} {`;
+    return `${lineEnd}${lineEnd}${outer}${header}${block(writer.lines(part, remarksIn(index)))}`;
+  });
+  const result = `${block([...writer.lines(edit.kept, remarksIn(-1)), ...rest])}${blocks.join('')}`;
   return [{ file: bus.place.file, start, end: end + 1, text: result }];
+}
+
+class PartWriter {
+  readonly #bus: Bus;
+  readonly #edit: DivideBus;
+  readonly #text: string;
+  readonly #start: number;
+
+  constructor(bus: Bus, edit: DivideBus, text: string, start: number) {
+    this.#bus = bus;
+    this.#edit = edit;
+    this.#text = text;
+    this.#start = start;
+  }
+
+  /** The statements of a part: its course, what the bus says of it, and what it needs beside that. */
+  lines({ course, anchor, earth, bias }: DividedPart, remarks: readonly Remark[]): string[] {
+    const at =
+      typeof anchor === 'number' ? referenceOf(this.#bus.landings[anchor]!) : nameText(this.#nodeOf(anchor).node);
+    return [
+      ...courseLines(this.#bus, course, this.#text, { repeater: (landing) => this.#repeater(landing) }),
+      ...remarks.flatMap((remark) => this.#written(remark)),
+      ...(earth ? [`shield earthed at ${at}`] : []),
+      ...(bias === undefined ? [] : [biasText(at, bias, bias)]),
+    ];
+  }
+
+  #written({ place }: Remark): string[] {
+    const commented = withComments(place, this.#text, this.#start);
+    return withTheirComments(this.#text.slice(place.start, place.end), [commented]);
+  }
+
+  #nodeOf(landing: Exclude<DividedLanding, number>) {
+    return this.#edit.repeaters[landing.repeater]!;
+  }
+
+  /** Its device is named on the side that is written first. */
+  #repeater(landing: Exclude<DividedLanding, number>): string {
+    const repeater = this.#nodeOf(landing);
+    const { port, terminator } = repeater[landing.side];
+    const device = landing.side === 'near' ? ` : ${nameText(repeater.device)}` : '';
+    return `${nameText(repeater.node)}.${nameText(port)}${device}${terminatorText(terminator)}`;
+  }
 }
 
 /** Everything of a bus beside its course. */

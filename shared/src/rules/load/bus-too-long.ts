@@ -7,7 +7,7 @@ import { severityOf } from '../../limits/limit.js';
 import { metres } from '../../quantity.js';
 import { canUnterminate, terminateEdit, unterminateEdit } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
-import { divideFixes } from './divide.js';
+import { divideAdvice, divideFixes, partTexts } from './divide.js';
 import { loadExample } from './example.js';
 
 /** All runs together, taps too, against the limit of the kind. A ring has its own finding first. */
@@ -28,10 +28,7 @@ export const busTooLong: BusRule = {
       message: `bus ${bus.name} runs ${study.lengthText(length)}; ${study.lengthText(metres(limit.value))} is ${limit.meaning} (${over} over); ${adviceFor(study)}`,
       place: bus.place,
       severity: severityOf(limit),
-      fixes: () =>
-        bus.kind === 'free-topology'
-          ? busFormFixes(study)
-          : divideFixes(study, (part) => study.lengthText(metres(part.length))),
+      fixes: () => (bus.kind === 'free-topology' ? busFormFixes(study) : divideFixes(study, partTexts.length)),
     });
   },
   explanation: {
@@ -39,7 +36,7 @@ export const busTooLong: BusRule = {
     why: 'Copper resistance takes its share of the signal with every metre: at 1,200 m of 24 AWG two thirds of it are gone, and what is left must still move the last receiver past its threshold.',
     field:
       'The far devices answer only sometimes, worse when it is warm or when many answer at once; near ones never fail.',
-    mend: 'Take a shorter way, or divide the bus with a repeater; a fix does that where the catalogue has one whose two ports take the bus and one is enough. Thicker cable helps the resistance but lifts no stated limit.',
+    mend: 'Take a shorter way, or divide the bus with a repeater; a fix does that where the catalogue has one whose two ports take the bus, with as many as it needs. Thicker cable helps the resistance but lifts no stated limit.',
     bad: loadExample({ runs: ['2100 ft', '2210 ft'], repeater: true }),
     good: loadExample(),
     sources: [
@@ -64,7 +61,11 @@ function mayBeBus({ bus, shape, trunkLength }: BusStudy): boolean {
 }
 
 function adviceFor(study: BusStudy): string {
-  if (segmentForm(study) === 'bus' || !mayBeBus(study)) return 'shorten it or divide it with a repeater';
+  if (segmentForm(study) === 'bus' || !mayBeBus(study)) {
+    // Of a free-topology segment one repeater makes two; how many may follow is not documented.
+    const divide = study.bus.kind === 'free-topology' ? 'divide it with a repeater' : divideAdvice(study);
+    return `shorten it or ${divide}`;
+  }
   const most = study.lengthText(metres(segmentLimits(study.bus).bus));
   return `terminate both ends with 105 ohm, which allows this chain ${most}, or divide it with a repeater`;
 }

@@ -1,130 +1,140 @@
-/** A bus that one line cannot hold, divided in two at a repeater of the catalogue. */
+/**
+ * A bus that one line cannot hold, divided at repeaters of the catalogue: as few as keep every part within its limits.
+ *
+ * No document that is known here limits how many repeaters may follow one another on RS-485: the Modbus guide and
+ * ASHRAE 135 count length and load by segment, and the 40 bit times that an MS/TP node waits before it sends cover the
+ * turn-off of repeaters, which run down at the same time however many there are.
+ */
 import type { BusStudy } from '../../figures/study.js';
-import type { CourseStep, DividedStep, Fix, NewPort } from '../../finding.js';
+import type { AddedPart, Fix, NewPort, NewRepeater } from '../../finding.js';
 import { fitsImpedance } from '../../limits/due-terminator.js';
 import { usualTerminator } from '../../limits/terminator.js';
-import type { Bus, Device, Port, Run, Store } from '../../network.js';
-import { servingPorts, takesRate } from '../../ports.js';
-import { type Metres, metres, metresPerFoot } from '../../quantity.js';
-import { isShielded } from '../pair/cables.js';
-import { canRewire, courseOf, shortestChain } from '../shape/straighten.js';
-import { newBias } from './bias-choice.js';
-import { bestPlace, type DividePlace, isBiased, type Part, positionsOf } from './divide-place.js';
-import { partBus } from './part-bus.js';
+import type { Bus, Port, Run, Store } from '../../network.js';
+import { formatNumber, metres } from '../../quantity.js';
+import { DivisibleChain, isDivisible, jumperOf, type Repeater, repeatersFor } from './divide-chain.js';
+import { type Division, fullest, isBiased, type Part } from './divide-place.js';
+import { dividedPart, type Section } from './divided-part.js';
 
-/** More repeaters than this say no more. */
+/** More makes of repeater than this say no more. */
 const mostChoices = 3;
 
-/** From the repeater to the device beside it, in the same panel. Common practice, no published source. */
-const jumperOf = ({ lengthUnit }: Bus): Metres => metres(lengthUnit === 'ft' ? 3 * metresPerFoot : 1);
+type PartText = (part: Part, study: BusStudy) => string;
 
-/** One fix for each repeater of the catalogue that divides the bus so that both parts keep their limits. */
-export function divideFixes(study: BusStudy, partText: (part: Part) => string): Fix[] {
-  const { bus, shape, store } = study;
-  if (bus.damaged || bus.unclear || !shape.ends || !canRewire(bus, shape)) return [];
-  const positions = positionsOf(study);
-  return store.choices.repeaters
-    .flatMap((device) => divideFix(study, positions, device, partText) ?? [])
+/** What a part has of what its bus has too much of. */
+export const partTexts = {
+  length: ({ length }, { lengthText }) => lengthText(metres(length)),
+  loads: ({ loads }) => `${formatNumber(loads, 2)} unit loads`,
+  devices: ({ devices }) => `${devices} devices`,
+} as const satisfies Readonly<Record<string, PartText>>;
+
+/** One fix for each repeater of the catalogue by which the bus can be divided so that every part keeps its limits. */
+export function divideFixes(study: BusStudy, partText: PartText): Fix[] {
+  if (!isDivisible(study)) return [];
+  const chain = new DivisibleChain(study);
+  return repeatersFor(study)
+    .flatMap((repeater) => divideFix(chain, repeater, partText) ?? [])
     .slice(0, mostChoices);
 }
 
-function divideFix(
-  study: BusStudy,
-  positions: readonly number[],
-  device: Device,
-  partText: (part: Part) => string,
-): Fix | undefined {
-  const { bus, shape, store, head } = study;
-  const [near, far] = portsFor(device, bus);
-  if (!near || !far) return undefined;
-  const headPosition = head ? positions[head.index]! : 0;
-  const jumper = jumperOf(bus);
-  const keepsFirst = (position: number) => headPosition <= position;
-  const place = bestPlace(study, positions, (position) => {
-    const kept = partOf(near, jumper);
-    const added = partOf(far, 0);
-    // The cable that led on from here leads to the repeater, or from it.
-    const run = lengthBetween(study, position);
-    return keepsFirst(position) ? [kept, { ...added, length: run }] : [{ ...added, length: run }, kept];
-  });
-  if (!place) return undefined;
-  const first = keepsFirst(place.position);
-  const [keptPart, addedPart] = first ? [place.first, place.second] : [place.second, place.first];
-  const inKept = (landing: number) => positions[landing]! <= place.position === first;
-  const [before, behind] = [
-    bus.landings[shape.trunk[place.position]!]!,
-    bus.landings[shape.trunk[place.position + 1]!]!,
-  ];
-  const beside = first ? before : behind;
-  const anchor = head ?? beside;
+/** What is to be done about a bus that one line cannot hold, or why repeaters do not help. */
+export function divideAdvice(study: BusStudy): string {
+  if (!isDivisible(study)) return 'divide it with a repeater';
+  const repeaters = repeatersFor(study);
+  if (!repeaters.length) return 'divide it with a repeater, of which the catalogue has none that takes it';
+  const chain = new DivisibleChain(study);
+  const [least] = repeaters
+    .flatMap(({ ends }) => firstOf(chain.stretches.divisions(ends)) ?? [])
+    .sort((left, right) => left.cuts.length - right.cuts.length);
+  if (least) {
+    const count = least.cuts.length;
+    const what = count === 1 ? 'a repeater' : `${count} repeaters`;
+    // How long a part its bias can hold shows only when that is computed, for a fix.
+    const isSure = !least.parts.some((part) => isBiased(study, part));
+    return isSure ? `divide it with ${what}` : `divide it with ${what} at least, so that bias can hold each part`;
+  }
+  const hopeless = chain.stretches.hopeless(repeaters[0]!.ends);
+  if (!hopeless) return 'no repeaters beside its devices keep every part within its limits';
+  const { position, run, part } = hopeless;
+  const name = chain.landingAt(position).name;
+  const what = run ? `the run from ${name} to ${chain.landingAt(position + 1).name}` : `what hangs at ${name}`;
+  return `no repeater helps, because ${what} alone has ${partTexts[fullest(study, part).of](part, study)}`;
+}
 
-  const keptBus = partBus(bus, inKept, { at: beside.index, length: jumper, run: place.run, device, port: near });
-  const across = first ? behind : before;
-  const addedBus = partBus(bus, (landing) => !inKept(landing), {
-    at: across.index,
-    length: place.run.length,
-    run: place.run,
-    device,
-    port: far,
-  });
-  const keptBias = missingBias(
-    study,
-    keptPart,
-    keptBus,
-    keptBus.landings.findIndex(({ name }) => name === anchor.name),
-  );
-  const addedBias = missingBias(study, addedPart, addedBus, addedBus.landings.length - 1);
-  if (keptBias === 'none serves' || addedBias === 'none serves') return undefined;
+const firstOf = <Value>(values: Iterable<Value>): Value | undefined => {
+  for (const value of values) return value;
+  return undefined;
+};
 
-  const earthed = bus.earths.map(({ landing }) => landing === undefined || inKept(landing));
-  const name = freeName(`${bus.name}B`, (taken) => store.buses.some((one) => one.name === taken));
-  const node = freeName('repeater1', (taken) => isNamed(store, taken));
-  const steps = dividedCourse(study, place, inKept, first, jumper);
+/** Where no resistor biases one of the fewest parts, shorter ones are tried, up to so many more. */
+const mostMore = 3;
+
+function divideFix(chain: DivisibleChain, repeater: Repeater, partText: PartText): Fix | undefined {
+  let fewest: number | undefined;
+  for (const division of chain.stretches.divisions(repeater.ends)) {
+    fewest ??= division.cuts.length;
+    if (fewest + mostMore < division.cuts.length) break;
+    const fix = fixOf(chain, repeater, division, partText);
+    if (fix) return fix;
+  }
+  return undefined;
+}
+
+function fixOf(chain: DivisibleChain, repeater: Repeater, division: Division, partText: PartText): Fix | undefined {
+  const { study, stretches } = chain;
+  const { bus, store } = study;
+  const { cuts } = division;
+  const [keptSection, ...addedSections] = sectionsOf(chain, division);
+  const kept = dividedPart(chain, repeater, keptSection);
+  const taken = new Set<string>();
+  const added: AddedPart[] = [];
+  for (const [index, section] of addedSections.entries()) {
+    const part = dividedPart(chain, repeater, section);
+    if (!part) return undefined;
+    const letter = String.fromCharCode('B'.charCodeAt(0) + index);
+    const isTaken = (name: string) => taken.has(name) || store.buses.some((one) => one.name === name);
+    added.push({ ...part, name: freeName(`${bus.name}${letter}`, isTaken, taken), beyond: section.beyond! });
+  }
+  if (!kept) return undefined;
+  const nodes = new Set<string>();
+  const repeaters = cuts.map((cut): NewRepeater => {
+    const node = freeName('repeater1', (name) => nodes.has(name) || isNamed(store, name), nodes);
+    const run = stretches.between[cut]!;
+    const { device, near, far } = repeater;
+    return { node, device: device.name, near: newPort(bus, near, run), far: newPort(bus, far, run) };
+  });
+  const beside = listed(cuts.map((cut) => chain.landingAt(chain.besideCut(cut)).name));
+  const become = addedSections.map(({ part }, index) => `${partText(part, study)} become bus ${added[index]!.name}`);
+  const [by, jumpers] =
+    cuts.length === 1
+      ? [repeater.device.name, 'to the repeater']
+      : [`${cuts.length} of ${repeater.device.name}`, 'to each repeater'];
   return {
-    title: `Divide bus ${bus.name} with ${device.name} beside ${beside.name}: ${partText(keptPart)} stay, ${partText(addedPart)} become bus ${name} (the ${study.lengthText(jumper)} to the repeater are not measured)`,
+    title: `Divide bus ${bus.name} with ${by} beside ${beside}: ${partText(keptSection.part, study)} stay, ${listed(become)} (the ${study.lengthText(jumperOf(bus))} ${jumpers} are not measured)`,
     safe: false,
-    edits: [
-      {
-        kind: 'divide',
-        bus: bus.index,
-        name,
-        repeater: {
-          node,
-          device: device.name,
-          near: newPort(bus, near, place.run),
-          far: newPort(bus, far, place.run),
-        },
-        ...steps,
-        ...(0 < earthed.length && !earthed.includes(true) && { keptEarth: anchor.index }),
-        addedEarth: !earthed.includes(false) && addedBus.runs.some(({ cable }) => isShielded(cable)),
-        ...(keptBias !== undefined && { keptBias: { landing: anchor.index, resistor: keptBias } }),
-        ...(addedBias !== undefined && { addedBias }),
-      },
-    ],
+    edits: [{ kind: 'divide', bus: bus.index, repeaters, kept, added }],
   };
 }
 
-/** Two ports of a repeater on which the bus can land as it is. */
-function portsFor(device: Device, bus: Bus): readonly Port[] {
-  const node = { name: device.name, place: device.place, device };
-  return servingPorts(node, bus).fit.filter((port) => !port.reserved && (!bus.rate || takesRate(port, bus.rate.value)));
-}
-
-const partOf = ({ unitLoad, needsBias, bias }: Port, length: number): Part => ({
-  length,
-  devices: 1,
-  loads: unitLoad ?? Number.NaN,
-  biases: bias?.mode === 'fixed' ? 1 : 0,
-  needsBias,
-});
-
-/** Metres of the trunk run behind a position. */
-function lengthBetween({ bus, shape }: BusStudy, position: number): number {
-  const [from, to] = [shape.trunk[position]!, shape.trunk[position + 1]];
-  const run = bus.landings[from]!.runs.map((index) => bus.runs[index]!).find(
-    (one) => !one.tap && (one.from === from ? one.to : one.from) === to,
+/** The part with the head, then the others as they follow it to the one side and to the other. */
+function sectionsOf({ head, study }: DivisibleChain, { cuts, parts }: Division): [Section, ...Section[]] {
+  const sections = parts.map(
+    (part, index): Omit<Section, 'beyond'> => ({
+      begin: index === 0 ? 0 : cuts[index - 1]! + 1,
+      end: cuts[index] ?? study.shape.trunk.length - 1,
+      part,
+      before: index === 0 ? undefined : index - 1,
+      behind: index === cuts.length ? undefined : index,
+    }),
   );
-  return run?.length ?? 0;
+  const keptAt = sections.findIndex(({ begin, end }) => begin <= head && head <= end);
+  return [
+    { ...sections[keptAt]!, beyond: undefined },
+    ...sections.slice(keptAt + 1).map((section) => ({ ...section, beyond: section.before })),
+    ...sections
+      .slice(0, keptAt)
+      .toReversed()
+      .map((section) => ({ ...section, beyond: section.behind })),
+  ];
 }
 
 /** The terminator of the repeater's own port where it fits the cable, else a resistor that does. */
@@ -135,55 +145,18 @@ function newPort(bus: Bus, { name, terminator }: Port, { cable }: Run): NewPort 
   return { port: name, terminator: fits ? 'switch' : { resistance: due } };
 }
 
-/** The resistor of a bias that a part has to get; undefined where it needs none, or has one. */
-function missingBias(study: BusStudy, part: Part, bus: Bus, landing: number) {
-  if (0 < part.biases || !isBiased(study, part)) return undefined;
-  return newBias(study.store, bus, landing) ?? 'none serves';
-}
-
-function dividedCourse(
-  { bus, shape }: BusStudy,
-  { position, run }: DividePlace,
-  inKept: (landing: number) => boolean,
-  keepsFirst: boolean,
-  jumper: Metres,
-): { readonly kept: readonly DividedStep[]; readonly added: readonly DividedStep[] } {
-  const course = courseOf(bus, shape, shortestChain(bus, shape));
-  const kept = course.filter(({ landing }) => inKept(landing));
-  const added = course.filter(({ landing }) => !inKept(landing));
-  // A jumper runs on the cable of the bus, or of the run that it continues where the bus names none.
-  const short = { length: jumper, ...(bus.cable ? {} : { run: run.index }) };
-  const whole = { length: run.length, run: run.index };
-  const next = shape.trunk[position + 1];
-  const started = (steps: readonly CourseStep[], piece: typeof short): DividedStep[] => [
-    { step: 'from', landing: 'repeater' },
-    ...steps.map((step) =>
-      step.landing === next && step.step === 'to' ? { step: step.step, landing: step.landing, ...piece } : step,
-    ),
-  ];
-  return keepsFirst
-    ? { kept: ended(kept, short), added: started(added, whole) }
-    : { kept: started(kept, short), added: ended(added, whole) };
-}
-
-/** A course that goes on to the repeater where its trunk ends: what hangs on taps is told behind that. */
-function ended(steps: readonly CourseStep[], piece: { readonly length: Metres; readonly run?: number }): DividedStep[] {
-  const lifted = steps.findIndex(({ step }, index) => 0 < index && step === 'from');
-  return (steps as readonly DividedStep[]).toSpliced(lifted < 0 ? steps.length : lifted, 0, {
-    step: 'to',
-    landing: 'repeater',
-    ...piece,
-  });
-}
+const listed = (texts: readonly string[]) =>
+  texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1)}`;
 
 const isNamed = ({ nodes, buses }: Store, name: string) =>
   nodes.some((node) => node.name === name) ||
   buses.some((bus) => bus.name === name || bus.landings.some(({ splice }) => splice === name));
 
-/** The name, or with its last letter or digit counted on until nobody has it. */
-function freeName(name: string, isTaken: (name: string) => boolean): string {
+/** The name, or with its last letter or digit counted on until nobody has it; it is taken then. */
+function freeName(name: string, isTaken: (name: string) => boolean, taken: Set<string>): string {
   let free = name;
   for (let count = 2; isTaken(free); count++)
     free = /\d$/.test(name) ? `${name.slice(0, -1)}${count}` : `${name}${count}`;
+  taken.add(free);
   return free;
 }

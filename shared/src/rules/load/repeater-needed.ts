@@ -3,7 +3,7 @@ import { isUnknown } from '../../known.js';
 import { segmentDevices } from '../../limits/free-topology.js';
 import { deviceLimit } from '../../limits/load.js';
 import type { BusRule } from '../rule.js';
-import { divideFixes } from './divide.js';
+import { divideAdvice, divideFixes, partTexts } from './divide.js';
 import { crowd, loadExample } from './example.js';
 
 /** Counts devices where their loads are not documented; where all are, load-over-budget speaks instead. */
@@ -30,16 +30,16 @@ export const repeaterNeeded: BusRule = {
     const limit = deviceLimit(bus.biases.length > 0);
     if (devices <= limit.value) return;
     report({
-      message: `bus ${bus.name} has ${devices} devices; ${limit.value} is ${limit.meaning} (${devices - limit.value} too many), and ${unitLoads.unknown} is not documented; state the loads in the catalogue or divide the bus with a repeater`,
+      message: `bus ${bus.name} has ${devices} devices; ${limit.value} is ${limit.meaning} (${devices - limit.value} too many), and ${unitLoads.unknown} is not documented; state the loads in the catalogue, or ${divideAdvice(study)}`,
       place: bus.place,
-      fixes: () => divideFixes(study, (part) => `${part.devices} devices`),
+      fixes: () => divideFixes(study, partTexts.devices),
     });
   },
   explanation: {
     what: 'More devices than a Modbus line takes without a repeater, and their loads are not all documented; or more than 64 on a segment of free topology.',
     why: 'Thirty-two devices of one unit load are what every driver carries. More are allowed where the documents of the devices show that their loads add up to no more; polarization costs four.',
     field: 'The bus grows unsure with each device that is added, first in the heat and at the far end.',
-    mend: 'Write the load of each port in the catalogue, from its documents, or divide the bus with a repeater; a fix does that where the catalogue has one that fits and one is enough.',
+    mend: 'Write the load of each port in the catalogue, from its documents, or divide the bus with a repeater; a fix does that where the catalogue has one that fits, with as many as are needed.',
     bad: loadExample({ load: undefined, runs: crowd(33), repeater: true }),
     good: loadExample({ load: undefined, runs: crowd(31) }),
     sources: [
