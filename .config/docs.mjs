@@ -1,6 +1,7 @@
 /**
- * Writes what is derived from the rules: a page each in shared/rules/, and the list in README.md between its two
- * marks. With `--check` nothing is written; the exit status tells whether anything is out of date.
+ * Writes what is derived from the program: a page for each rule in shared/rules/, the list of rules in README.md and,
+ * in language/README.md, what the language reference says of each statement; parts of a page stand between marks. With
+ * `--check` nothing is written; the exit status tells whether anything is out of date.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -8,15 +9,12 @@ import { build } from 'esbuild';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const checkOnly = process.argv.includes('--check');
-const { rules } = await load(`${root}shared/src/rules/index.ts`);
+const { rules } = await load('shared/src/rules/index.ts');
+const { referenceParts } = await load('language/src/reference/page.ts');
 
 const pages = new Map(rules.map((rule) => [`shared/rules/${rule.id}.md`, pageOf(rule)]));
-const readme = readFileSync(`${root}README.md`, 'utf8');
-const marks = /(<!-- rules -->\n)[\s\S]*?(<!-- end of rules -->)/;
-pages.set(
-  'README.md',
-  readme.replace(marks, (_, begin, end) => `${begin}${listOf(rules)}${end}`),
-);
+pages.set('README.md', filled('README.md', new Map([['rules', listOf(rules)]])));
+pages.set('language/README.md', filled('language/README.md', referenceParts()));
 
 const stale = [];
 for (const [path, text] of pages) {
@@ -37,10 +35,21 @@ if (stale.length && checkOnly) {
   process.exitCode = 1;
 } else console.log(stale.length ? `Written: ${stale.length} files` : 'All pages are up to date.');
 
-/** A module of the engine, bundled in memory. */
+/** A page with its parts between their marks; throws where a mark is missing. */
+function filled(path, parts) {
+  let text = readFileSync(root + path, 'utf8');
+  for (const [name, part] of parts) {
+    const marks = new RegExp(`(<!-- ${name} -->\n)[\\s\\S]*?(<!-- end of ${name} -->)`);
+    if (!marks.test(text)) throw new Error(`${path} has no marks for ${name}.`);
+    text = text.replace(marks, (_, begin, end) => begin + part + end);
+  }
+  return text;
+}
+
+/** A module of the program, bundled in memory. */
 async function load(entry) {
   const { outputFiles } = await build({
-    entryPoints: [entry],
+    entryPoints: [root + entry],
     bundle: true,
     format: 'esm',
     platform: 'neutral',

@@ -17,6 +17,7 @@ mkdirSync(copy, { recursive: true });
 const leftOut = new Set(['node_modules', 'src'].map((name) => `${root}extension/${name}`));
 cpSync(`${root}extension`, copy, { recursive: true, filter: (path) => !leftOut.has(path) && !path.endsWith('.vsix') });
 cpSync(`${root}shared/rules`, `${copy}/rules`, { recursive: true });
+copyFileSync(`${root}language/README.md`, `${copy}/language.md`);
 for (const name of ['LICENSE', 'CHANGELOG.md']) {
   copyFileSync(`${root}${name}`, `${copy}/${name}`);
 }

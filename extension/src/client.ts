@@ -12,6 +12,7 @@ import {
 import { LanguageClient, type LanguageClientOptions, State, TransportKind } from 'vscode-languageclient/node';
 import type {
   InitializationOptions,
+  OpenReferenceCommand,
   ServerNotifications,
   ServerRequests,
   ShowWavesCommand,
@@ -102,7 +103,7 @@ export class Client implements Disposable {
         { scheme: 'untitled', language: 'fieldpair' },
       ],
       initializationOptions: { rulePages: this.#rulePages, commandLinks: true } satisfies InitializationOptions,
-      markdown: { isTrusted: { enabledCommands: ['fieldpair.showWaves' satisfies ShowWavesCommand] } },
+      markdown: { isTrusted: { enabledCommands: linkedCommands } },
       synchronize: { fileEvents: this.#watcher },
       outputChannel: this.log,
     };
@@ -117,6 +118,9 @@ export class Client implements Disposable {
     });
   }
 }
+
+/** The commands that hovers may link to. */
+const linkedCommands: (ShowWavesCommand | OpenReferenceCommand)[] = ['fieldpair.showWaves', 'fieldpair.openReference'];
 
 const stateNames: Readonly<Record<State, ServerState>> = {
   [State.Starting]: 'starting',

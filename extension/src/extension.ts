@@ -12,11 +12,12 @@ import { figures } from './features/figures.js';
 import { fixAll } from './features/fix-all.js';
 import { log } from './features/log.js';
 import { packet } from './features/packet.js';
+import { reference } from './features/reference.js';
 import { restart } from './features/restart.js';
 import { status } from './features/status.js';
 import { waves } from './features/waves.js';
 
-const features = [status, checkWorkspace, fixAll, drawing, figures, waves, packet, restart, log];
+const features = [status, checkWorkspace, fixAll, drawing, figures, waves, packet, reference, restart, log];
 
 export async function activate(context: ExtensionContext): Promise<void> {
   const client = new Client(context);

@@ -212,6 +212,9 @@ export type FixAllKind = 'source.fixAll.fieldpair';
 export type ShowFiguresCommand = 'fieldpair.showFigures';
 
 export type ShowWavesCommand = 'fieldpair.showWaves';
+
+/** Takes the anchor of a heading of the language reference, or nothing for its beginning. */
+export type OpenReferenceCommand = 'fieldpair.openReference';
 export type DrawStoreCommand = 'fieldpair.drawStore';
 
 /** The section `fieldpair` of the settings. */

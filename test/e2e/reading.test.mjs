@@ -33,6 +33,29 @@ scenario('shows the documentation of a device on hover', async (workbench) => {
   await picture(workbench, 'hover-device');
 });
 
+scenario('tells of a statement on its keyword, and opens the language reference where it does', async (workbench) => {
+  await workbench.openFile('trial/sound.pair');
+  const text = await workbench.hover({ line: 8, column: 24 }, (shown) => /terminate \(switch/.test(shown));
+  await picture(workbench, 'hover-keyword');
+  assert.match(text, /A terminator is on here/);
+  await workbench.page.locator('.monaco-hover a', { hasText: 'Language reference' }).click();
+  const frame = await webviewWith(workbench.page, 'h1');
+  // The page has been scrolled to what the hover told of.
+  await frame.waitForFunction(() => {
+    const heading = [...document.querySelectorAll('h3')].find(({ textContent }) => textContent === 'terminate');
+    const top = heading?.getBoundingClientRect().top ?? -1;
+    return -20 < top && top < innerHeight / 2;
+  });
+  await picture(workbench, 'language-reference');
+});
+
+scenario('opens the language reference by its command', async (workbench) => {
+  await workbench.openFile('trial/sound.pair');
+  await workbench.command('Fieldpair: Open Language Reference');
+  const frame = await webviewWith(workbench.page, 'h1');
+  await frame.getByRole('heading', { name: 'The .pair language' }).waitFor();
+});
+
 scenario('shows a summary above each bus, and running distances in the text', async (workbench) => {
   await workbench.openFile('trial/sound.pair');
   await workbench.texts('.codelens-decoration', (all) => all.some((text) => text.includes('100 ft · 4 landings')));

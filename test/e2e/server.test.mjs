@@ -20,6 +20,7 @@ scenario('offers its commands', async (workbench) => {
     'Fieldpair: Check Whole Workspace',
     'Fieldpair: Fix All Safe Findings',
     'Fieldpair: Show Figures of This Bus',
+    'Fieldpair: Open Language Reference',
     'Fieldpair: Restart Language Server',
     'Fieldpair: Show Log',
   ]) {

@@ -14,8 +14,13 @@ import {
   servingPorts,
   usualRates,
 } from '@fieldpair/shared';
-import type { LangiumDocument } from 'langium';
-import { DefaultCompletionProvider, type LangiumServices } from 'langium/lsp';
+import { type AstNode, AstUtils, GrammarAST, type LangiumDocument, stream } from 'langium';
+import {
+  type CompletionAcceptor,
+  type CompletionContext,
+  DefaultCompletionProvider,
+  type LangiumServices,
+} from 'langium/lsp';
 import {
   type CompletionItem,
   CompletionItemKind,
@@ -24,6 +29,9 @@ import {
 } from 'vscode-languageserver';
 import { nameText } from '../build/suggest.js';
 import { unquote } from '../read/text-value.js';
+import { type Entry, entryOf } from '../reference/index.js';
+import { kindTopics } from '../reference/kind-topics.js';
+import { entryText } from '../reference/page.js';
 import { completionPlace, type Due } from './completion-place.js';
 import { type BusInStore, contains, type Desk } from './desk.js';
 
@@ -58,6 +66,29 @@ export class Completion extends DefaultCompletionProvider {
     }
   }
 
+  /** With what the reference says of each statement that the word can begin or go on with here. */
+  protected override completionForKeyword(
+    context: CompletionContext,
+    keyword: GrammarAST.Keyword,
+    acceptor: CompletionAcceptor,
+  ): void {
+    if (!this.filterKeyword(context, keyword)) return;
+    const alike = stream(context.features)
+      .map(({ feature }) => feature)
+      .filter((feature) => GrammarAST.isKeyword(feature) && feature.value === keyword.value)
+      .toArray();
+    const entries = new Set([keyword, ...alike].flatMap((feature) => entryAt(context, feature) ?? []));
+    acceptor(context, {
+      label: keyword.value,
+      kind: this.getKeywordCompletionItemKind(keyword),
+      detail: [...entries].map(({ form }) => form).join(' · ') || 'keyword',
+      ...(entries.size > 0 && {
+        documentation: { kind: 'markdown', value: [...entries].map(entryText).join('\n\n---\n\n') },
+      }),
+      sortText: '1',
+    });
+  }
+
   async #complete(document: LangiumDocument, params: CompletionParams): Promise<CompletionList | undefined> {
     const file = document.uri.toString();
     const offset = document.textDocument.offsetAt(params.position);
@@ -80,6 +111,13 @@ export class Completion extends DefaultCompletionProvider {
     const keywords = await super.getCompletion(document, params);
     return { isIncomplete: keywords?.isIncomplete ?? false, items: [...items, ...(keywords?.items ?? [])] };
   }
+}
+
+/** The statement of the grammar that a word is of. */
+function entryAt({ node }: CompletionContext, feature: AstNode): Entry | undefined {
+  const rule = AstUtils.getContainerOfType(feature, GrammarAST.isParserRule);
+  const port = AstUtils.getContainerOfType(node, (one): one is AstNode => one.$type === 'PortDeclaration');
+  return rule && entryOf(rule.name, port ? 'port' : 'cable');
 }
 
 const names = (list: Iterable<{ readonly name: string; readonly label?: string }>, kind: CompletionItemKind): Offer[] =>
@@ -120,7 +158,7 @@ function offersFor(desk: Desk, file: string, offset: number, due: Due): Offer[] 
       return plain((node?.device?.revisions ?? []).map(nameText), CompletionItemKind.EnumMember);
     }
     case 'kind':
-      return plain(busKinds, CompletionItemKind.EnumMember);
+      return busKinds.map((kind) => ({ text: kind, kind: CompletionItemKind.EnumMember, detail: kindTopics[kind] }));
     case 'rate':
       return plain(rateOffers[due.kind] ?? []);
     case 'address':

@@ -6,10 +6,12 @@ import { showWavesCommand } from './code-lens.js';
 import { type BusInStore, contains, type Desk } from './desk.js';
 import { areaFacts, busFacts, landingFacts, runFacts } from './hover-bus.js';
 import { cableFacts, deviceFacts, documented, portFacts } from './hover-catalogue.js';
+import { referenceLines, toldAt } from './hover-reference.js';
 
 export function hover(desk: Desk, file: string, position: Position): Hover | undefined {
   const offset = desk.offsetOf(file, position);
-  const found = named(desk, file, offset) ?? wired(desk, file, offset) ?? headed(desk, file, offset);
+  const found =
+    named(desk, file, offset) ?? worded(desk, file, offset) ?? wired(desk, file, offset) ?? headed(desk, file, offset);
   if (!found) return undefined;
   return { range: desk.rangeOf(found.place), contents: { kind: 'markdown', value: found.lines.join('\n\n') } };
 }
@@ -94,6 +96,19 @@ function wired(desk: Desk, file: string, offset: number): Found | undefined {
   if (!inside || !run) return undefined;
   const place = contains(run.lengthPlace, offset) ? run.lengthPlace : run.place;
   return { place, lines: runFacts(desk.studyOf(inside), run) };
+}
+
+/** A word of a statement, with what is known of the very run or area where it belongs to one. */
+function worded(desk: Desk, file: string, offset: number): Found | undefined {
+  const source = desk.project.sourceOf(file);
+  const told = source && toldAt(source.sheet, source.text, offset);
+  if (!told) return undefined;
+  const isRun = told.entry.name === 'Run';
+  // A length is that of its run, which has more to tell.
+  if (isRun && !told.entry.keywords.includes(told.word)) return undefined;
+  const own = isRun ? wired(desk, file, offset) : headed(desk, file, offset);
+  const place = { file, start: told.start, end: told.end };
+  return { place, lines: [...(own?.lines ?? []), ...referenceLines(told, desk.commandLinks)] };
 }
 
 /** An area, anywhere in its heading. */

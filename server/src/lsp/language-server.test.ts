@@ -220,13 +220,20 @@ describe('the language server over stdio', () => {
   });
 
   it('completes ports, addresses, cables and keywords', async () => {
+    interface Offered {
+      readonly label: string;
+      readonly detail?: string;
+      readonly documentation?: { readonly value: string };
+    }
+    let offered: Offered[] = [];
     const complete = async (before: string, after = '\n  }\n}\n') => {
       const text = `${store.slice(0, store.indexOf('  }\n}\n'))}${before}${after}`;
       await change(text);
-      const { items } = await client.sendRequest<{ items: { label: string }[] }>('textDocument/completion', {
+      const { items } = await client.sendRequest<{ items: Offered[] }>('textDocument/completion', {
         textDocument: { uri: uriOf('store.pair') },
         position: position(text, before, before.length),
       });
+      offered = items;
       return items.map(({ label }) => label);
     };
     expect((await complete('    20 ft to caseA.'))[0]).toBe('field');
@@ -234,6 +241,13 @@ describe('the language server over stdio', () => {
     expect(await complete('    20 ft on ')).toContain('Pair22');
     expect((await complete('    20 '))[0]).toBe('ft');
     expect(await complete('    t')).toContain('tap');
+    const tap = offered.find(({ label }) => label === 'tap');
+    expect(tap?.detail).toBe('[tap] LENGTH [OPTION …] [to LANDING]');
+    expect(tap?.documentation?.value).toContain('the run is a tap');
+    // After a landing, `shield` may be that of the landing and may begin what is said of the whole bus.
+    await complete('    20 ft to caseC : Board sh');
+    const shield = offered.find(({ label }) => label === 'shield');
+    expect(shield?.documentation?.value).toMatch(/shield \(through[\s\S]*shield earthed at/);
     await change(store);
   });
 
