@@ -48,10 +48,12 @@ export class Landings {
     const notes = this.#notes;
     const reference = tree.splice ?? tree.node;
     if (!reference) return undefined;
-    const referencePlace = notes.between(reference.start, (tree.port ?? reference).end);
-    const draft = tree.splice ? this.#splice(tree.splice, referencePlace) : this.#landing(tree, referencePlace);
+    const draft = tree.splice ? this.#splice(tree.splice) : this.#landing(tree);
     if (!draft) return undefined;
-    if (area && draft.visits === none) draft.area = area;
+    const isNew = draft.visits === none;
+    if (area && isNew) draft.area = area;
+    // The place of a landing is where it is mentioned first.
+    const referencePlace = isNew ? draft.place : notes.between(reference.start, (tree.port ?? reference).end);
     draft.visits = added(draft.visits, {
       place: notes.between(tree.start, tree.end),
       referencePlace,
@@ -96,7 +98,7 @@ export class Landings {
     return [...this.#splices.keys(), ...new Set(this.all.flatMap(({ node }) => node?.name ?? []))];
   }
 
-  #splice(written: Name, place: Place): LandingDraft | undefined {
+  #splice(written: Name): LandingDraft | undefined {
     const name = written.text;
     if (name === undefined) return undefined;
     const known = this.#splices.get(name);
@@ -105,13 +107,13 @@ export class Landings {
       return known;
     }
     this.#notes.declare('splice', written);
-    const draft = this.#add(name, place);
+    const draft = this.#add(name, this.#notes.place(written));
     draft.splice = name;
     this.#splices.set(name, draft);
     return draft;
   }
 
-  #landing({ node: written, port: writtenPort, device }: LandingTree, place: Place): LandingDraft | undefined {
+  #landing({ node: written, port: writtenPort, device }: LandingTree): LandingDraft | undefined {
     const name = written?.text;
     if (!written || name === undefined) return undefined;
     // A splice that was made before may be mentioned by its bare name.
@@ -127,7 +129,7 @@ export class Landings {
     const label = writtenPort?.text === undefined ? name : `${name}.${writtenPort.text}`;
     // Ports are told apart by what they are, and by what is written where that is none.
     for (const known of landed) if (known.port === port && (port || known.name === label)) return known;
-    const draft = this.#add(label, place);
+    const draft = this.#add(label, this.#placeOf(written, writtenPort, node));
     draft.node = node;
     if (port) draft.port = port;
     if (writtenPort) draft.portPlace = this.#notes.place(writtenPort);
@@ -138,6 +140,12 @@ export class Landings {
       draft.terminations = added(draft.terminations, { means: 'fixed', ...values });
     }
     return draft;
+  }
+
+  /** The place of a reference to a node, which for most landings is where the node is declared. */
+  #placeOf(written: Spot, port: Spot | undefined, { place }: NodeDraft): Place {
+    const isDeclared = !port && place.start === written.start && place.file === this.#notes.source.file;
+    return isDeclared ? place : this.#notes.between(written.start, (port ?? written).end);
   }
 
   #node(written: Spot & { text: string | undefined }, name: string, declares: boolean): NodeDraft {

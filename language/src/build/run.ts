@@ -19,12 +19,14 @@ import type { CatalogueScope } from './scope.js';
 /** Lengths as pull lists have them. */
 const lengthUnits = ['ft', 'm', 'in'];
 
+const none = metres(0);
+
 /** Has all properties from the start, so that every run is laid out alike and the rules read them fast. */
 export class RunDraft implements Run {
   to?: LandingIndex;
   lengthPlace: Place;
-  length = metres(0);
-  planned = metres(0);
+  length = none;
+  planned = none;
   built?: Sourced<Metres>;
   cable?: Cable;
   cablePlace?: Place;
@@ -58,7 +60,7 @@ export function readRun(
     run.length = run.planned;
   }
   // A run whose own cable is not known is not on the cable of the bus.
-  if (busCable && !tree.options.some(isOnCable)) run.cable = busCable;
+  if (busCable && (tree.options.length === 0 || !tree.options.some(isOnCable))) run.cable = busCable;
   for (const option of tree.options) {
     switch (option.type) {
       case 'OnCable': {

@@ -60,8 +60,12 @@ export class StoreUnits {
 
   /** The stores with a part in a file, as keys of units: the file and the name of the part that is not continued. */
   keysOf(file: string): string[] {
+    const stores = this.#library.entry(file)?.stores ?? [];
+    // Nearly all files have one store and no more.
+    const [only, another] = stores;
+    if (only && !another && !only.continued) return [`${file}\n${only.name}`];
     const keys = new Set<string>();
-    for (const { name, continued } of this.#library.entry(file)?.stores ?? []) {
+    for (const { name, continued } of stores) {
       const home = continued ? this.homeOf(file, name) : file;
       if (home !== undefined) keys.add(`${home}\n${name}`);
     }

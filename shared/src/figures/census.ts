@@ -3,7 +3,7 @@
  * address: a rule that looks at each kind of port, and at the few landings that are out of the ordinary, is soon done with
  * a sound bus.
  */
-import type { Bus, Device, Landing, Port } from '../network.js';
+import type { Bus, Device, Landing, LandingTermination, Port } from '../network.js';
 
 /** The landings on one port of one device of the catalogue. */
 export interface Outfit {
@@ -30,6 +30,8 @@ export interface AddressRange {
 export interface Census {
   /** Each landing belongs to one of them; in the order of their first landings. */
   readonly outfits: readonly Outfit[];
+  /** All terminators of all landings; in the order of the text. */
+  readonly terminators: readonly LandingTermination[];
   /** Landings that are terminated, switched, crossed or wired in an own way, or were meant to be; in the order of the text. */
   readonly remarked: readonly Landing[];
   /** Every address is higher than all that the text has before it, so that no two are the same. */
@@ -73,6 +75,7 @@ class OutfitDraft implements Outfit, AddressRange {
 export function censusOf(bus: Bus): Census {
   const outfits: OutfitDraft[] = [];
   const remarked: Landing[] = [];
+  const terminators: LandingTermination[] = [];
   let ascending = true;
   let highest = Number.NEGATIVE_INFINITY;
   let outfit: OutfitDraft | undefined;
@@ -80,13 +83,16 @@ export function censusOf(bus: Bus): Census {
     // Mostly it is like the one before it.
     if (!outfit?.fits(landing)) outfit = outfitOf(landing, outfits);
     outfit.add(landing);
-    if (isRemarked(landing)) remarked.push(landing);
+    if (isRemarked(landing)) {
+      remarked.push(landing);
+      for (const terminator of landing.terminations) terminators.push(terminator);
+    }
     const value = landing.address?.value;
     if (value === undefined) continue;
     if (value <= highest) ascending = false;
     else highest = value;
   }
-  return { outfits, remarked, ascending };
+  return { outfits, terminators, remarked, ascending };
 }
 
 /** The one that a landing belongs to, made where there is none yet. */
@@ -101,4 +107,12 @@ function outfitOf(landing: Landing, outfits: OutfitDraft[]): OutfitDraft {
 function isRemarked(landing: Landing): boolean {
   const { terminations, switchRequested, switchedOff, crossed, shield, wiring } = landing;
   return terminations.length > 0 || !!(switchRequested || switchedOff || crossed || wiring) || shield !== 'through';
+}
+
+/** The landings of all devices with the role `head`, in the order of the text. */
+export function headsOf({ outfits }: Census): readonly Landing[] {
+  const found = outfits.filter(({ device }) => device?.role === 'head');
+  const [only, another] = found;
+  if (!another) return only?.landings ?? [];
+  return found.flatMap(({ landings }) => landings).sort((left, right) => left.index - right.index);
 }

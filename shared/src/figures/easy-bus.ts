@@ -143,6 +143,8 @@ function sumLandings(
   ends: readonly LandingIndex[],
   impedance: number,
 ): LandingSums | undefined {
+  // One more than at the ends is between them.
+  if (2 < census.terminators.length) return undefined;
   for (const end of ends) if (bus.landings[end]!.terminations.length !== 1) return undefined;
   // Not by lists that are taken apart: a check comes here for every bus, and mostly before V8 has optimised it.
   let ports = 0;
@@ -156,22 +158,16 @@ function sumLandings(
   }
   let mismatch = 1;
   let terminators = 0;
-  let count = 0;
-  let isCrossed = false;
-  for (const { terminations, crossed } of census.remarked) {
-    if (crossed !== undefined) isCrossed = true;
-    for (const { resistance, capacitance } of terminations) {
-      const share = resistance / impedance;
-      if (capacitance !== undefined || share < fittingTerminator.least || fittingTerminator.most < share) {
-        return undefined;
-      }
-      mismatch = Math.max(mismatch, share, 1 / share);
-      terminators += conductanceOf(lowered(resistance, terminatorTolerance));
-      count++;
-    }
+  for (const { resistance, capacitance } of census.terminators) {
+    const share = resistance / impedance;
+    if (capacitance !== undefined || share < fittingTerminator.least || fittingTerminator.most < share)
+      return undefined;
+    mismatch = Math.max(mismatch, share, 1 / share);
+    terminators += conductanceOf(lowered(resistance, terminatorTolerance));
   }
-  // One more than at the ends is between them.
-  return 2 < count ? undefined : { ports, mismatch, terminators, isCrossed, edges: { slowest, unstated } };
+  let isCrossed = false;
+  for (const { crossed } of census.remarked) if (crossed !== undefined) isCrossed = true;
+  return { ports, mismatch, terminators, isCrossed, edges: { slowest, unstated } };
 }
 
 /** Siemens of all ports; undefined where one states no load. */

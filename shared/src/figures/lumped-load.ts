@@ -11,10 +11,8 @@ import type { BusStudy } from './study.js';
 export function lumpedLoad({ bus, census, unitLoads }: BusStudy): Ohms {
   // To common from each line, so two in series across the pair.
   let conductance = isUnknown(unitLoads) ? Number.POSITIVE_INFINITY : unitLoads / (2 * unitLoadResistance);
-  for (const { terminations } of census.remarked) {
-    for (const { resistance, capacitance } of terminations)
-      if (capacitance === undefined) conductance += 1 / resistance;
-  }
+  for (const { resistance, capacitance } of census.terminators)
+    if (capacitance === undefined) conductance += 1 / resistance;
   for (const { up, down } of bus.biases) conductance += 1 / (up + down);
   return ohms(1 / conductance);
 }

@@ -102,17 +102,16 @@ export function occasionsOf(study: BusStudy): Occasions {
 function remarks({ bus, shape, census, runCensus }: BusStudy): Occasions {
   const due = dueEverywhere(bus, runCensus);
   let found = 0;
-  let terminators = 0;
-  for (const { terminations, missingSwitch, crossed, shield } of census.remarked) {
-    terminators += terminations.length;
-    for (const { resistance, capacitance } of terminations) {
-      if (resistance !== due || capacitance !== undefined) found |= occasion.oddTerminator;
-    }
+  for (const { resistance, capacitance } of census.terminators) {
+    if (resistance !== due || capacitance !== undefined) found |= occasion.oddTerminator;
+  }
+  for (const { missingSwitch, crossed, shield } of census.remarked) {
     if (missingSwitch) found |= occasion.missingSwitch;
     if (crossed) found |= occasion.crossedPair;
     if (shield !== 'through') found |= occasion.unusualShield;
   }
-  const isUsual = terminators === 2 && shape.ends?.every((end) => bus.landings[end]!.terminations.length === 1);
+  const isUsual =
+    census.terminators.length === 2 && shape.ends?.every((end) => bus.landings[end]!.terminations.length === 1);
   return isUsual ? found : found | occasion.unusualTerminators;
 }
 

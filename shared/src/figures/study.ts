@@ -19,7 +19,7 @@ import { type Supply, supplyOf } from '../physics/supply.js';
 import type { Celsius, LengthUnit, Metres, Ohms, OhmsPerMetre, Ratio, Seconds, Volts } from '../quantity.js';
 import { formatLength, seconds } from '../quantity.js';
 import { busCircuit, drivenLevels, missingCable } from './bus-circuit.js';
-import { type Census, censusOf } from './census.js';
+import { type Census, censusOf, headsOf } from './census.js';
 import { delaysOf } from './delays.js';
 import { type Link, linksOf } from './links.js';
 import { longestWay, type Way } from './longest-way.js';
@@ -184,9 +184,7 @@ class LazyStudy implements BusStudy {
   }
 
   get heads(): readonly Landing[] {
-    this.madeHeads ??= this.census.outfits
-      .flatMap(({ device, landings }) => (device?.role === 'head' ? landings : []))
-      .sort((left, right) => left.index - right.index);
+    this.madeHeads ??= headsOf(this.census);
     return this.madeHeads;
   }
 
