@@ -38,6 +38,8 @@ export interface StoreNode {
   /** Where the device's name is written, if anywhere. */
   readonly devicePlace?: Place;
   readonly revision?: Sourced<string>;
+  /** Where a revision is written, even one that its device does not come in. */
+  readonly revisionPlace?: Place;
 }
 
 /** What happens to the cable shields at a landing. */
@@ -79,6 +81,8 @@ export interface Landing {
   readonly otherAddresses: readonly Sourced<number>[];
   /** Every terminator that is on here, the built-in ones too. */
   readonly terminations: readonly LandingTermination[];
+  /** True where a terminator is written whose value could not be understood, so that `terminations` lacks it. */
+  readonly terminatorUnclear: boolean;
   /** Where `terminate switch` is written, whether or not there is such a switch. */
   readonly switchRequested?: Place;
   /** Where `terminate switch` asks for a switch that the device does not have. */
@@ -181,6 +185,8 @@ export interface Bus {
   readonly kind?: BusKind;
   readonly kindPlace?: Place;
   readonly rate?: Sourced<BitsPerSecond>;
+  /** Where a rate is written, even one that could not be understood. */
+  readonly ratePlace?: Place;
   readonly format?: Sourced<CharacterFormat>;
   readonly cable?: Cable;
   readonly cablePlace?: Place;
@@ -208,8 +214,10 @@ export interface Bus {
   readonly lengthUnit: LengthUnit;
   /** True when some of its text could not be read, so that absences mean nothing. */
   readonly damaged: boolean;
-  /** True when a statement beside its course (bias, temperature, …) was read and not understood: what it says is missing. */
+  /** True when a value (a length, a rate, a terminator, a bias …) was read and not understood: what it says is missing. */
   readonly unclear: boolean;
+  /** True when that is a bias. */
+  readonly biasUnclear: boolean;
 }
 
 /** Units that share one address space on the host network. */

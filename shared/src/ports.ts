@@ -48,6 +48,13 @@ export function soleServingPort(node: StoreNode, kind: BusKind | undefined): Por
 /** Whether a port that serves a bus is the wrong one all the same, as long as there is another. */
 const isPoor = (port: Port, node: StoreNode): boolean => portReserved(port, node) || port.twinOf !== undefined;
 
+/**
+ * Whether a landing is on a port that was not meant for its bus: of another kind, a twin, or not enabled. A rule of its
+ * own tells of each; what that port then lacks is no cause beside it.
+ */
+export const isWrongPort = (port: Port, node: StoreNode | undefined, kind: BusKind): boolean =>
+  !portServes(port, kind) || (node !== undefined && isPoor(port, node));
+
 /** The ports of a node's device that a bus could land on, the ones that were meant for it first. */
 export function servingPorts(
   node: StoreNode,

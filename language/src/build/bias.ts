@@ -1,5 +1,5 @@
 /** What a bus says of its bias. */
-import type { BusBias, BusKind, Port } from '@fieldpair/shared';
+import { type BusBias, type BusKind, isWrongPort, type Port } from '@fieldpair/shared';
 import type { BusStatement } from '../generated/reader.js';
 import type { LandingDraft } from './landing-draft.js';
 import type { Landings } from './landings.js';
@@ -28,6 +28,7 @@ export function readBias(
       const { mode: _, ...values } = bias;
       return { landing: landing.index, ...values, place, builtIn: true };
     }
+    if (landing.port && kind !== undefined && isWrongPort(landing.port, landing.node, kind)) return undefined;
     if (landing.port && kind !== undefined && !biasedKinds.has(kind)) {
       notes.report(
         'bias-switch-missing',

@@ -23,6 +23,7 @@ import type { BusDeclaration, BusStatement, Waiver } from '../generated/reader.j
 import { none } from '../short-list.js';
 import { fixedBias, readBias } from './bias.js';
 import { Course } from './course.js';
+import type { DoubleNodes } from './double-node.js';
 import type { LandingDraft } from './landing-draft.js';
 import { Landings } from './landings.js';
 import type { NodeDraft } from './node-draft.js';
@@ -39,6 +40,7 @@ class BusDraft implements Bus {
   kind?: BusKind;
   kindPlace?: Place;
   rate?: Sourced<BitsPerSecond>;
+  ratePlace?: Place;
   format?: Sourced<CharacterFormat>;
   cable?: Cable;
   cablePlace?: Place;
@@ -54,6 +56,7 @@ class BusDraft implements Bus {
   lengthUnit: LengthUnit = 'm';
   damaged = false;
   unclear = false;
+  biasUnclear = false;
 
   constructor(
     readonly index: number,
@@ -75,6 +78,7 @@ export function buildBus(
   declaration: BusDeclaration,
   index: number,
   nodes: ReadonlyMap<string, NodeDraft>,
+  doubles: DoubleNodes<NodeDraft>,
   scope: CatalogueScope,
   notes: Notes,
 ): BuiltBus | undefined {
@@ -82,7 +86,7 @@ export function buildBus(
   if (!declaration.name || name === undefined) return undefined;
   const kind = kindOf(declaration.kind, notes);
   const cable = declaration.cable && scope.cable(declaration.cable, notes);
-  const landings = new Landings(index, name, kind, nodes, notes);
+  const landings = new Landings(index, name, kind, nodes, doubles, notes);
   const end = declaration.end - (notes.source.text[declaration.end - 1] === '}' ? 1 : 0);
   const place = notes.place(declaration.name);
   const draft = new BusDraft(index, name, place, notes.place(declaration), notes.between(end, end), landings.all);
@@ -93,6 +97,7 @@ export function buildBus(
   draft.areas = course.areas;
   draft.lengthUnit = course.lengthUnit;
   draft.damaged = course.damaged || notes.isDamaged(declaration);
+  draft.unclear = course.unclear || landings.unclear;
   if (declaration.label?.text !== undefined) draft.label = declaration.label.text;
   const documentation = notes.documentationAbove(declaration);
   if (documentation !== undefined) draft.documentation = documentation;
@@ -102,7 +107,9 @@ export function buildBus(
   }
   if (declaration.rate) {
     const rate = quantityOf(declaration.rate, 'rate', notes, { above: 0, to: 1e10 });
-    if (rate !== undefined) draft.rate = { value: bitsPerSecond(rate), place: notes.place(declaration.rate) };
+    draft.ratePlace = notes.place(declaration.rate);
+    if (rate !== undefined) draft.rate = { value: bitsPerSecond(rate), place: draft.ratePlace };
+    else draft.unclear = true;
   }
   if (declaration.format?.text !== undefined) {
     draft.format = { value: formatOf(declaration.format.text), place: notes.place(declaration.format) };
@@ -137,7 +144,10 @@ function readRemark(statement: BusStatement, draft: BusDraft, landings: Landings
     case 'BusBias': {
       const bias = readBias(statement, draft.kind, landings, notes);
       if (bias) draft.biases.push(bias);
-      else draft.unclear = true;
+      else {
+        draft.biasUnclear = true;
+        draft.unclear = true;
+      }
       break;
     }
     case 'Ambient': {

@@ -17,6 +17,8 @@ export class Course {
   readonly remarks: BusStatement[] = [];
   /** A statement of the course could not be understood. */
   damaged = false;
+  /** A length was read and not understood. */
+  unclear = false;
   readonly #bus: string;
   readonly #landings: Landings;
   readonly #cable: Cable | undefined;
@@ -81,7 +83,7 @@ export class Course {
     }
     const run = new RunDraft(this.runs.length, pen.index, place, tap);
     if (target) run.to = target.index;
-    if (!readRun(statement, run, this.#cable, this.#scope, this.#notes)) this.damaged = true;
+    if (!readRun(statement, run, this.#cable, this.#scope, this.#notes)) this.unclear = true;
     this.runs.push(run);
     if (run.spare) return;
     pen.runs = added(pen.runs, run.index);

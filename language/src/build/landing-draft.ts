@@ -26,6 +26,7 @@ export class LandingDraft implements Writable<Landing> {
   address?: Sourced<number>;
   otherAddresses: readonly Sourced<number>[] = none;
   terminations: readonly LandingTermination[] = none;
+  terminatorUnclear = false;
   switchRequested?: Place;
   missingSwitch?: Place;
   switchedOff?: Place;

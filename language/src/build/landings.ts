@@ -3,6 +3,7 @@ import { type Bus, type Place, type Port, type Sourced, soleServingPort, type Vi
 import type { LandingAddress, LandingReference, Landing as LandingTree, Name } from '../generated/reader.js';
 import { added, none } from '../short-list.js';
 import { unknownPort } from './device.js';
+import type { DoubleNodes } from './double-node.js';
 import { LandingDraft } from './landing-draft.js';
 import { NodeDraft } from './node-draft.js';
 import type { Notes, Spot } from './notes.js';
@@ -15,6 +16,8 @@ export class Landings {
   readonly all: LandingDraft[] = [];
   /** Those whose ports have a bias that cannot be switched off; hardly ever any. */
   readonly biased: LandingDraft[] = [];
+  /** A value of a landing was read and not understood. */
+  unclear = false;
   readonly #splices = new Map<string, LandingDraft>();
   readonly #strangers = new Map<string, NodeDraft>();
   readonly #index: number;
@@ -23,14 +26,23 @@ export class Landings {
   readonly #bus: string;
   readonly #kind: Bus['kind'];
   readonly #nodes: ReadonlyMap<string, NodeDraft>;
+  readonly #doubles: DoubleNodes<NodeDraft>;
   readonly #notes: Notes;
 
   /** @param index of the bus in its store */
-  constructor(index: number, bus: string, kind: Bus['kind'], nodes: ReadonlyMap<string, NodeDraft>, notes: Notes) {
+  constructor(
+    index: number,
+    bus: string,
+    kind: Bus['kind'],
+    nodes: ReadonlyMap<string, NodeDraft>,
+    doubles: DoubleNodes<NodeDraft>,
+    notes: Notes,
+  ) {
     this.#index = index;
     this.#bus = bus;
     this.#kind = kind;
     this.#nodes = nodes;
+    this.#doubles = doubles;
     this.#notes = notes;
   }
 
@@ -122,7 +134,8 @@ export class Landings {
       this.#notes.use('splice', written, splice.place);
       return splice;
     }
-    const node = this.#node(written, name, device !== undefined);
+    const double = this.#doubles.size === 0 ? undefined : this.#doubles.get(written);
+    const node = double ?? this.#node(written, name, device !== undefined);
     const landed = node.landingsOn(this.#index);
     const port = this.#port(node, writtenPort);
     if (!writtenPort && landed.length === 1) return landed[0];
@@ -134,6 +147,9 @@ export class Landings {
     if (port) draft.port = port;
     if (writtenPort) draft.portPlace = this.#notes.place(writtenPort);
     node.setLandingsOn(this.#index, added(landed, draft));
+    // Who mentions the name again means the first that this bus has of it.
+    const first = double && this.#nodes.get(name);
+    if (first?.landingsOn(this.#index).length === 0) first.setLandingsOn(this.#index, [draft]);
     if (port?.bias?.mode === 'fixed') this.biased.push(draft);
     if (port?.terminator?.mode === 'fixed') {
       const { mode: _, ...values } = port.terminator;
@@ -252,6 +268,10 @@ export class Landings {
         } else {
           const values = terminationOf(property.resistance, property.capacitance, notes);
           if (values) draft.terminations = added(draft.terminations, { means: 'resistor', ...values, place });
+          else {
+            draft.terminatorUnclear = true;
+            this.unclear = true;
+          }
         }
         break;
       }

@@ -10,6 +10,7 @@ export class NodeDraft implements StoreNode {
   device?: Device;
   devicePlace?: Place;
   revision?: Sourced<string>;
+  revisionPlace?: Place;
   #bus = -1;
   #landings: readonly LandingDraft[] = none;
 

@@ -1,6 +1,7 @@
 /** The nodes of a store: declared by themselves, or where they are first landed. */
 import type { Place, Sourced } from '@fieldpair/shared';
-import type { Landing, Name, StoreDeclaration } from '../generated/reader.js';
+import type { BusDeclaration, Landing, Name, StoreDeclaration } from '../generated/reader.js';
+import { doubleFixes } from './double-node.js';
 import { NodeDraft } from './node-draft.js';
 import type { Notes, Spot } from './notes.js';
 import { repeatedFixes } from './repeated.js';
@@ -20,42 +21,64 @@ interface WrittenRevision {
   readonly notes: Notes;
 }
 
-/** All nodes by name, in the order of the text. */
-export function buildNodes(parts: readonly NodePart[]): Map<string, NodeDraft> {
-  const nodes = new Map<string, NodeDraft>();
-  const revisions: WrittenRevision[] = [];
+/** What is known of the nodes of a store while its texts are read. */
+class Nodes {
+  /** All nodes by name, in the order of the text. */
+  readonly nodes = new Map<string, NodeDraft>();
+  readonly doubles = new Map<Name, NodeDraft>();
+  /** Those that a `node` line declares. */
+  readonly stated = new Set<string>();
+  readonly buses = new Set<string>();
+  readonly revisions: WrittenRevision[] = [];
+
+  constructor(readonly parts: readonly NodePart[]) {}
+
+  readonly isTaken = (name: string): boolean =>
+    this.nodes.has(name) || this.parts.some(({ declaration }) => landsSplice(declaration, name));
+}
+
+/** Where a line of a bus declares a node. */
+interface Line {
+  readonly bus: BusDeclaration;
+  readonly landing: Landing;
+  /** The name of the bus was taken before: nothing of it counts, so that this has the one finding. */
+  readonly isCopied: boolean;
+}
+
+export function buildNodes(parts: readonly NodePart[]): Pick<Nodes, 'nodes' | 'doubles'> {
+  const found = new Nodes(parts);
   for (const part of parts) {
     const { members } = part.declaration;
     for (const member of members) {
       if (member.type !== 'NodeDeclaration') continue;
-      declare(member.name, member.label?.text, member.device, member, nodes, part);
-      if (member.revision) revisions.push({ node: member.name, revision: member.revision, notes: part.notes });
+      if (member.name?.text !== undefined) found.stated.add(member.name.text);
+      declare(member.name, member.label?.text, member.device, member, found, part);
+      if (member.revision) found.revisions.push({ node: member.name, revision: member.revision, notes: part.notes });
     }
-    for (const member of members) {
-      if (member.type !== 'BusDeclaration') continue;
-      for (const statement of member.statements) {
-        if (statement.type !== 'Run' && statement.type !== 'From') continue;
-        const { landing } = statement;
-        if (landing) declareAt(landing, statement, nodes, revisions, part);
-      }
-    }
+    for (const member of members) if (member.type === 'BusDeclaration') declareOn(member, found, part);
   }
   // A revision may be said before its node is declared.
-  for (const { node, revision, notes } of revisions) setRevision(nodes.get(node?.text ?? ''), revision, notes);
-  return nodes;
+  for (const { node, revision, notes } of found.revisions) {
+    const double = node && found.doubles.get(node);
+    setRevision(double ?? found.nodes.get(node?.text ?? ''), revision, notes);
+  }
+  return found;
 }
 
-/** What a landing says of its node. */
-function declareAt(
-  { node, label, device, properties }: Landing,
-  statement: Spot,
-  nodes: Map<string, NodeDraft>,
-  revisions: WrittenRevision[],
-  part: NodePart,
-): void {
-  if (device && node) declare(node, label?.text, device, statement, nodes, part);
-  for (const property of properties) {
-    if (property.type === 'LandingRevision') revisions.push({ node, revision: property.revision, notes: part.notes });
+function declareOn(bus: BusDeclaration, found: Nodes, part: NodePart): void {
+  const name = bus.name?.text ?? '';
+  const isCopied = found.buses.has(name);
+  found.buses.add(name);
+  for (const statement of bus.statements) {
+    if (statement.type !== 'Run' && statement.type !== 'From') continue;
+    const { landing } = statement;
+    if (!landing) continue;
+    const { node, label, device, properties } = landing;
+    if (device && node) declare(node, label?.text, device, statement, found, part, { bus, landing, isCopied });
+    for (const property of properties) {
+      if (property.type === 'LandingRevision')
+        found.revisions.push({ node, revision: property.revision, notes: part.notes });
+    }
   }
 }
 
@@ -64,16 +87,20 @@ function declare(
   label: string | undefined,
   device: Name | undefined,
   at: Spot,
-  nodes: Map<string, NodeDraft>,
+  found: Nodes,
   { notes, scope }: NodePart,
+  line?: Line,
 ): void {
   if (name?.text === undefined) return;
-  const first = nodes.get(name.text);
+  const first = found.nodes.get(name.text);
+  const double = first && line && !found.stated.has(name.text) ? line : undefined;
   if (first) {
-    reportDuplicate('node', name, first.place, notes);
-    return;
-  }
-  notes.declare('node', name);
+    if (line?.isCopied) return;
+    reportDuplicate('node', name, first.place, notes, () =>
+      double ? doubleFixes(double.bus, double.landing, found.isTaken, notes) : [],
+    );
+    if (!double) return;
+  } else notes.declare('node', name);
   const draft = new NodeDraft(name.text, notes.between(name.start, name.end));
   if (label !== undefined) draft.label = label;
   const documentation = notes.documentationAbove(at);
@@ -83,12 +110,23 @@ function declare(
     const known = scope.device(device, notes);
     if (known) draft.device = known;
   }
-  nodes.set(name.text, draft);
+  if (double) found.doubles.set(name, draft);
+  else found.nodes.set(name.text, draft);
 }
+
+const landsSplice = ({ members }: StoreDeclaration, name: string): boolean =>
+  members.some(
+    (member) =>
+      member.type === 'BusDeclaration' &&
+      member.statements.some(
+        (one) => (one.type === 'From' || one.type === 'Run') && one.landing?.splice?.text === name,
+      ),
+  );
 
 function setRevision(node: NodeDraft | undefined, written: Name | undefined, notes: Notes): void {
   if (!node || written?.text === undefined) return;
   const place: Place = notes.place(written);
+  node.revisionPlace ??= place;
   const { device } = node;
   if (device && !device.revisions.includes(written.text)) {
     const likely = nearest(written.text, device.revisions);

@@ -38,7 +38,7 @@ export function buildStore(
   const place = first.notes.place(main.declaration.name);
   for (const { notes, declaration } of noted) if (declaration.name) notes.use('store', declaration.name, place);
 
-  const nodes = buildNodes(noted);
+  const { nodes, doubles } = buildNodes(noted);
   const buses: Bus[] = [];
   const networks: HostNetwork[] = [];
   const waivers: Waiver[] = [];
@@ -50,7 +50,7 @@ export function buildStore(
         case 'BusDeclaration': {
           notes.declare('bus', member.name);
           if (!uniqueBuses.add(member.name, notes)) break;
-          const built = buildBus(member, buses.length, nodes, scope, notes);
+          const built = buildBus(member, buses.length, nodes, doubles, scope, notes);
           if (!built) break;
           buses.push(built.bus);
           for (const waiver of built.waivers) readWaiver(waiver, built.bus, waivers, rules, notes);

@@ -1,5 +1,5 @@
 /** Declarations by name, with a report where a name is declared twice. */
-import type { Place } from '@fieldpair/shared';
+import type { Fix, Place } from '@fieldpair/shared';
 import type { Name } from '../generated/reader.js';
 import type { Notes } from './notes.js';
 
@@ -27,7 +27,13 @@ export class UniqueNames {
 }
 
 /** Reports a second declaration of a name that was declared at `first`. */
-export function reportDuplicate(what: string, name: Name, first: Place, notes: Notes): void {
+export function reportDuplicate(
+  what: string,
+  name: Name,
+  first: Place,
+  notes: Notes,
+  fixes: () => readonly Fix[] = () => [],
+): void {
   const text = name.text ?? '';
   notes.report(
     'duplicate-name',
@@ -36,6 +42,7 @@ export function reportDuplicate(what: string, name: Name, first: Place, notes: N
     {
       related: [{ message: `${text} is declared here first`, place: first }],
       at: text,
+      fixes,
     },
   );
 }

@@ -62,7 +62,11 @@ export const unitMeant = (name: string, dimension: Dimension): string | undefine
 /** The units of a dimension that such a name may have been meant for, the likeliest first. */
 export function likelyUnits(name: string, dimension: Dimension): string[] {
   const other = otherName(name, dimension);
-  return other === undefined ? nearest(name, unitsOf(dimension)) : [other];
+  if (other !== undefined) return [other];
+  const known = unitsOf(dimension);
+  // A prefix alone, as in 19.2 k.
+  const prefixed = name.length === 1 ? known.filter((unit) => unit.startsWith(name)) : [];
+  return prefixed.length > 0 ? prefixed : nearest(name, known);
 }
 
 function otherName(name: string, dimension: Dimension): string | undefined {

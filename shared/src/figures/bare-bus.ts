@@ -40,6 +40,7 @@ export function bareBus(bus: Bus): Bus {
     lengthUnit: 'm',
     damaged: false,
     unclear: false,
+    biasUnclear: false,
   };
 }
 
@@ -62,6 +63,7 @@ function bareLanding({ index, node, port, splice, terminations, crossed, runs }:
       resistance,
       ...(capacitance !== undefined && { capacitance }),
     })),
+    terminatorUnclear: false,
     ...(crossed && { crossed: nowhere }),
     shield: 'through',
     runs,

@@ -83,11 +83,18 @@ describe('the shape of a bus', () => {
     expect(shape.ends).toEqual([0, 1]);
   });
 
-  it('counts a run that ends nowhere as a cable', () => {
+  it('a run that goes on from an end to nowhere leaves open where the bus ends', () => {
     const shape = shapeFrom((bus) => bus.from('head').to('a', 10).loose(7));
     expect(shape.loose).toEqual([1]);
-    expect(shape.trunkDegree).toEqual([1, 2]);
+    expect(shape.trunkDegree).toEqual([1, 1]);
     expect(shape.ends).toBeUndefined();
+  });
+
+  it('a run to nowhere between the ends makes no branch and takes no end away', () => {
+    const shape = shapeFrom((bus) => bus.from('head').to('a', 10).loose(7).to('b', 10));
+    expect(shape.loose).toEqual([1]);
+    expect(shape.branches).toEqual([]);
+    expect(shape.ends).toEqual([0, 2]);
   });
 
   it('of taps: what hangs behind them is no trunk', () => {

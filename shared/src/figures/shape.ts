@@ -15,7 +15,7 @@ export interface Shape {
   readonly componentOf: readonly number[];
   /**
    * Per landing: cables of the trunk that meet there. Runs that are taps or lie behind one do not count, so that it
-   * is 0 for every landing on a tap; nor does a run that leaves a landing and comes back to it.
+   * is 0 for every landing on a tap; nor does a run that ends nowhere, or that leaves a landing and comes back to it.
    */
   readonly trunkDegree: readonly number[];
   /** Runs that close a loop, in the order of the text: each joins what was joined already. */
@@ -27,8 +27,9 @@ export interface Shape {
   /** Runs that end nowhere, in the order of the text. */
   readonly loose: readonly RunIndex[];
   /**
-   * The two ends when the bus is one plain chain (one component, no loop, no branch, no trunk run that ends
-   * nowhere), else undefined; the first of them is the earlier one in the text. A bus with a single landing has none.
+   * The two ends when the bus is one plain chain (one component, no loop, no branch, no trunk run that goes on from an
+   * end to nowhere), else undefined; the first of them is the earlier one in the text. A bus with a single landing has
+   * none.
    */
   readonly ends?: readonly [LandingIndex, LandingIndex];
   /** The trunk's landings from the first end to the second, when it has ends. */
@@ -111,14 +112,17 @@ export function walkedShape(bus: Bus): Shape {
 
   const trunkDegree = new Array<number>(count).fill(0);
   const loose: RunIndex[] = [];
-  let looseTrunk = false;
+  const looseTrunk: LandingIndex[] = [];
   for (const run of bus.runs) {
     if (run.spare) continue;
     if (run.to === undefined) loose.push(run.index);
     if (run.to === run.from || run.tap || (onTrunk && !onTrunk[run.from])) continue;
+    if (run.to === undefined) {
+      looseTrunk.push(run.from);
+      continue;
+    }
     trunkDegree[run.from]!++;
-    if (run.to === undefined) looseTrunk = true;
-    else trunkDegree[run.to]!++;
+    trunkDegree[run.to]!++;
   }
   const branches: LandingIndex[] = [];
   const leaves: LandingIndex[] = [];
@@ -126,8 +130,10 @@ export function walkedShape(bus: Bus): Shape {
     if (3 <= trunkDegree[landing]!) branches.push(landing);
     else if (trunkDegree[landing] === 1) leaves.push(landing);
   }
+  // Where the cable goes on to nowhere, the landing may not be the end that was meant.
+  const goesOn = looseTrunk.some((landing) => leaves.includes(landing));
   const isChain =
-    components.length === 1 && closing.length === 0 && branches.length === 0 && !looseTrunk && leaves.length === 2;
+    components.length === 1 && closing.length === 0 && branches.length === 0 && !goesOn && leaves.length === 2;
   const ends = isChain ? ([leaves[0]!, leaves[1]!] as const) : undefined;
 
   const onTap = onTrunk ? new Set(order.filter((landing) => !onTrunk[landing])) : nothingOnTap;

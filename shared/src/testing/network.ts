@@ -166,6 +166,7 @@ export class BusBuilder {
       lengthUnit: words.lengthUnit ?? 'm',
       damaged: false,
       unclear: false,
+      biasUnclear: false,
     };
     const store: Store = {
       name: 'testStore',
@@ -214,6 +215,7 @@ export class BusBuilder {
       ...(words.address !== undefined && { address: { value: words.address, place: this.nextPlace() } }),
       otherAddresses: [],
       terminations: this.terminationsOf(words.terminate),
+      terminatorUnclear: false,
       ...(words.crossed && { crossed: this.nextPlace() }),
       shield: words.shield ?? 'through',
       runs: [],

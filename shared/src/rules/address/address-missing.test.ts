@@ -31,5 +31,5 @@ it('asks the head of MS/TP for one, who is a station like the others', () => {
 });
 
 it('judges no absence in damaged text', () => {
-  expect(found(missing.replace('38 ft to', '38 ft too'))).toEqual([]);
+  expect(found(missing.replace('38 ft to', '38 ft onto'))).toEqual([]);
 });

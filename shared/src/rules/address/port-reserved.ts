@@ -50,6 +50,8 @@ export const portReserved: BusRule = {
       for (const landing of landings) {
         const { node, name } = landing;
         if (!node || (node.revision && !isReserved(port, node))) continue;
+        // A revision that the device does not come in has a finding of its own.
+        if (!node.revision && node.revisionPlace && !never) continue;
         const because = reason === undefined ? '' : ` (${reason})`;
         const certain = node.revision !== undefined || never;
         report({

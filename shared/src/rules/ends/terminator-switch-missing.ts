@@ -3,6 +3,7 @@
 import { occasion } from '../../figures/occasions.js';
 import { dueTermination } from '../../limits/due-terminator.js';
 import { segmentForm } from '../../limits/free-topology.js';
+import { isWrongPort } from '../../ports.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from '../shape/example.js';
 import { partsText, terminatedKinds, terminateEdit, terminateTitle, unterminateEdit } from './terminators.js';
@@ -19,7 +20,8 @@ export const terminatorSwitchMissing: BusRule = {
     const terminated = census.remarked.some((landing) => landing.terminations.length > 0);
     for (const landing of census.remarked) {
       if (!landing.missingSwitch) continue;
-      const { terminations, port } = landing;
+      const { terminations, port, node } = landing;
+      if (port && bus.kind && isWrongPort(port, node, bus.kind)) continue;
       const what = port
         ? `port ${port.name} of ${landing.node?.device?.name ?? landing.name}`
         : `splice ${landing.name}`;

@@ -32,7 +32,8 @@ export const severityBySource = ({ kind }: Bus): Severity =>
 /** Whether nothing terminates a landing; undefined where its device is not known well enough to say so. */
 export function isBare(landing: Landing): boolean | undefined {
   if (landing.terminations.length > 0) return false;
-  if (landing.switchRequested || (landing.splice === undefined && !landing.port)) return undefined;
+  if (landing.terminatorUnclear || landing.switchRequested || (landing.splice === undefined && !landing.port))
+    return undefined;
   return true;
 }
 

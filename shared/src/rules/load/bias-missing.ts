@@ -13,7 +13,7 @@ export const biasMissing: BusRule = {
   occasions: occasion.biasNeeded,
   check: (study, report) => {
     const { bus } = study;
-    if (bus.damaged || bus.unclear || bus.biases.length > 0) return;
+    if (bus.damaged || bus.biasUnclear || bus.biases.length > 0) return;
     if (!study.census.outfits.some(({ port }) => port?.needsBias)) return;
     const needy = bus.landings.filter(({ port }) => port?.needsBias);
     const [first] = needy;

@@ -55,6 +55,7 @@ function repeaterLanding({ place }: Bus, index: LandingIndex, { device, port, ru
     visits: [],
     otherAddresses: [],
     terminations: [{ ...due, means: 'fixed' }],
+    terminatorUnclear: false,
     shield: 'through',
     runs,
   };

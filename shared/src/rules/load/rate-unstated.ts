@@ -34,7 +34,7 @@ export const rateUnstated: BusRule = {
   scope: 'bus',
   check: ({ bus }, report) => {
     const { kind } = bus;
-    if (bus.damaged || bus.rate || bus.runs.length === 0 || kind === undefined || !(kind in unjudged)) return;
+    if (bus.damaged || bus.ratePlace || bus.runs.length === 0 || kind === undefined || !(kind in unjudged)) return;
     const [what, written] = unjudged[kind as keyof typeof unjudged];
     report({
       message: `bus ${bus.name} does not state its rate, so that ${what} can be judged; write it, such as ${written}`,

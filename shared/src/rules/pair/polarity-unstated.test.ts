@@ -28,5 +28,5 @@ it("offers the cable's own colours, and nothing where the cable has none", () =>
 });
 
 it('judges no absence in damaged text', () => {
-  expect(found(unstated.replace('22 ft to', '22 ft too'))).toEqual([]);
+  expect(found(unstated.replace('22 ft to', '22 ft onto'))).toEqual([]);
 });

@@ -18,6 +18,6 @@ it('wants a capacitor and a resistor on free topology', () => {
 });
 
 it('judges no absence in damaged text, nor an earth at a name that is wrong', () => {
-  expect(found(unearthed.replace('22 ft to', '22 ft too'))).toEqual([]);
+  expect(found(unearthed.replace('22 ft to', '22 ft onto'))).toEqual([]);
   expect(found(soundFile.replace('earthed at head', 'earthed at haed'))).toEqual([]);
 });
