@@ -12,6 +12,7 @@ export * from './figures/bare-bus.js';
 export * from './figures/bus-figures.js';
 export * from './figures/bus-margin.js';
 export * from './figures/kind-figures.js';
+export * from './figures/line.js';
 export * from './figures/page/bus-page.js';
 export * from './figures/page/bus-sheet.js';
 export * from './figures/page/figures-view.js';

@@ -220,6 +220,9 @@ export interface Bus {
   readonly biasUnclear: boolean;
 }
 
+/** Whether some of a bus's text was not understood, so that its figures are those of the rest. */
+export const isIncomplete = ({ damaged, unclear }: Bus): boolean => damaged || unclear;
+
 /** Units that share one address space on the host network. */
 export interface HostNetwork {
   readonly name: string;

@@ -7,6 +7,7 @@ import {
   type BusKind,
   busKinds,
   ethernetRates,
+  lineOf,
   portServes,
   preferredRate,
   ruleIds,
@@ -240,7 +241,8 @@ function portOffers(node: StoreNode | undefined, inside: BusInStore | undefined)
 function addressOffers(inside: BusInStore | undefined, offset: number): Offer[] {
   if (!inside) return plain(['dial', 'switches', 'software'], CompletionItemKind.EnumMember);
   const { landings } = inside.bus;
-  const used = new Set(landings.flatMap(({ address }) => address?.value ?? []));
+  const line = lineOf(inside.store, inside.bus);
+  const used = new Set(line.flatMap((bus) => bus.landings.flatMap(({ address }) => address?.value ?? [])));
   const here = landings.find(({ visits }) => visits.some(({ place }) => contains(place, offset)));
   const before = landings.findLast(({ address }) => address && address.place.end < offset)?.address?.value ?? 0;
   const { low, high } = here?.port?.address ?? { low: 1, high: 247 };

@@ -6,6 +6,7 @@ import {
   hasEnds,
   isUnknown,
   type Landing,
+  lineOf,
   originOf,
 } from '@fieldpair/shared';
 import type { InlayHint, Range } from 'vscode-languageserver';
@@ -71,17 +72,17 @@ function landingFigure(
 }
 
 /** For landings whose address is more than one above that of the addressed landing before. */
-function addressGaps({ bus }: BusStudy): Map<Landing, string> {
+function addressGaps({ store, bus }: BusStudy): Map<Landing, string> {
   const gaps = new Map<Landing, string>();
-  const used = [...new Set(bus.landings.flatMap(({ address }) => address?.value ?? []))].sort(
-    (left, right) => left - right,
-  );
+  const used = [
+    ...new Set(lineOf(store, bus).flatMap(({ landings }) => landings.flatMap(({ address }) => address?.value ?? []))),
+  ].sort((left, right) => left - right);
   const rank = new Map(used.map((address, index) => [address, index]));
   let previous: number | undefined;
   for (const landing of bus.landings) {
     const address = landing.address?.value;
     if (address === undefined) continue;
-    // Neighbours in the text whose addresses follow each other on the whole bus: nothing lies between them.
+    // Neighbours in the text whose addresses follow each other on the whole line: nothing lies between them.
     if (previous !== undefined && previous + 1 < address && (rank.get(previous) ?? 0) + 1 === rank.get(address)) {
       gaps.set(
         landing,

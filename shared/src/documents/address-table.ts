@@ -1,4 +1,5 @@
 /** The address table of a bus: what to set on which device, as its own dial or switches show it. */
+import { lineOf } from '../figures/line.js';
 import type { BusStudy } from '../figures/study.js';
 import type { AddressSetting, Bus, Landing, Store } from '../network.js';
 import { blank, named, nothing, number, text, tick } from './cells.js';
@@ -17,7 +18,7 @@ const columns: readonly Column[] = [
 ];
 
 /** Undefined for a bus none of whose devices has or takes an address. */
-export function addressTable({ bus }: BusStudy, id: string): Block[] | undefined {
+export function addressTable({ store, bus }: BusStudy, id: string): Block[] | undefined {
   const addressed = bus.landings.filter(({ address, port }) => address ?? port?.address);
   if (addressed.length === 0) return undefined;
   const rows = addressed.map(
@@ -37,7 +38,7 @@ export function addressTable({ bus }: BusStudy, id: string): Block[] | undefined
   const table = { id, title: `Addresses of ${bus.label ?? bus.name}`, columns, rows, notes: notesFor(addressed) };
   return [
     { kind: 'table', table },
-    { kind: 'paragraph', text: `Free between them: ${freeAddresses(bus)}.` },
+    { kind: 'paragraph', text: `Free between them: ${freeAddresses(bus, lineOf(store, bus))}.` },
   ];
 }
 
@@ -68,11 +69,13 @@ function notesFor(landings: readonly Landing[]): string[] {
   ];
 }
 
-/** Addresses between the least and the most that nobody has, as ranges. */
-function freeAddresses({ landings }: Bus): string {
-  const used = new Set(
-    landings.flatMap(({ address }) => (address && Number.isInteger(address.value) ? address.value : [])),
-  );
+/** Addresses between the least and the most of a bus that nobody on its line has, as ranges. */
+function freeAddresses(bus: Bus, line: readonly Bus[]): string {
+  const usedOn = ({ landings }: Bus) =>
+    landings.flatMap(({ address }) => (address && Number.isInteger(address.value) ? address.value : []));
+  const own = usedOn(bus);
+  const [least, most] = [Math.min(...own), Math.max(...own)];
+  const used = new Set(line.flatMap(usedOn).filter((address) => least <= address && address <= most));
   const sorted = [...used].sort((one, other) => one - other);
   const gaps = sorted.flatMap((address, index) => {
     const next = sorted[index + 1];

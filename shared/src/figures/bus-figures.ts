@@ -4,9 +4,9 @@
  * A figure that cannot be computed is null and `unknown` says why. Inside a range null means infinite, which is what an
  * open pair reads; `unknown` tells that too.
  */
-import type { LandingIndex } from '../network.js';
-import { gapBetweenFrames, gapWithinFrame, pollCycle, usualPoll } from '../physics/modbus.js';
-import { tokenCycle } from '../physics/mstp.js';
+import { isIncomplete, type LandingIndex } from '../network.js';
+import { gapBetweenFrames, gapWithinFrame, usualPoll } from '../physics/modbus.js';
+import { cycleOf } from './cycle.js';
 import { type KindFigures, kindFigures } from './kind-figures.js';
 import {
   numberWhenKnown,
@@ -38,24 +38,30 @@ export interface LandingFigures {
   readonly unknown?: Reasons;
 }
 
-/** Silences of Modbus RTU and a cycle that polls every other landing once, for stated assumptions. */
+/** Silences of Modbus RTU and a cycle that polls every device of the line once, for stated assumptions. */
 export interface ModbusFigures {
   readonly gap_within_frame_s: number;
   readonly gap_between_frames_s: number;
   readonly poll_cycle_s: number;
   readonly polled_devices: number;
+  /** The buses that repeaters join to one line, this one too; left out where there are none. */
+  readonly line?: readonly string[];
   readonly assumed: { readonly registers: number; readonly reply_delay_s: number };
 }
 
-/** The token once around every addressed device, none of which has anything to send. */
+/** The token once around every master, none of which has anything to send. */
 export interface TokenFigures {
   readonly masters: number;
   readonly token_cycle_s: number;
+  /** As in {@link ModbusFigures}. */
+  readonly line?: readonly string[];
 }
 
 export interface BusFigures extends KindFigures {
   readonly bus: string;
   readonly kind: string | null;
+  /** Some of its text was not understood: these are the figures of the rest. Left out where all of it was. */
+  readonly incomplete?: true;
   readonly length_m: number;
   /** Out and back between the two ends, terminators aside. */
   readonly loop_resistance_ohm: number | null;
@@ -81,6 +87,7 @@ export function busFigures(study: BusStudy): BusFigures {
   return {
     bus: bus.name,
     kind: bus.kind ?? null,
+    ...(isIncomplete(bus) && { incomplete: true }),
     length_m: rounded(study.length),
     loop_resistance_ohm: loop?.nominal ?? null,
     loop_resistance_range_ohm: loop,
@@ -114,21 +121,20 @@ function landingFigures(study: BusStudy, index: LandingIndex): LandingFigures {
   };
 }
 
-function protocolFigures({ bus, heads }: BusStudy): { modbus?: ModbusFigures; mstp?: TokenFigures } {
-  const rate = bus.rate?.value;
-  if (rate === undefined || !(0 < rate)) return {};
-  if (bus.kind === 'bacnet-mstp') {
-    const masters = bus.landings.filter(({ address }) => address).length;
-    return { mstp: { masters, token_cycle_s: rounded(tokenCycle(rate, masters)) } };
-  }
-  if (bus.kind !== 'modbus-rtu') return {};
-  const polled = bus.landings.filter((landing) => landing.node && !heads.includes(landing)).length;
+function protocolFigures(study: BusStudy): { modbus?: ModbusFigures; mstp?: TokenFigures } {
+  const rate = study.bus.rate?.value;
+  const cycle = cycleOf(study);
+  if (rate === undefined || !cycle) return {};
+  const { devices, time, line } = cycle;
+  const joined = line.length === 1 ? {} : { line: line.map(({ name }) => name) };
+  if (study.bus.kind === 'bacnet-mstp') return { mstp: { masters: devices, token_cycle_s: rounded(time), ...joined } };
   return {
     modbus: {
       gap_within_frame_s: rounded(gapWithinFrame(rate)),
       gap_between_frames_s: rounded(gapBetweenFrames(rate)),
-      poll_cycle_s: rounded(pollCycle(rate, polled)),
-      polled_devices: polled,
+      poll_cycle_s: rounded(time),
+      polled_devices: devices,
+      ...joined,
       assumed: { registers: usualPoll.registers, reply_delay_s: usualPoll.replyDelay },
     },
   };

@@ -65,7 +65,7 @@ describe('fieldpair figures', () => {
       .split('\r\n')
       .map((row) => row.split(','));
     expect(rows).toHaveLength(6);
-    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([25]));
+    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([26]));
     expect(rows[3]?.slice(0, 4)).toEqual(['northgate', 'cases', 'modbus-rtu', '150']);
     expect(rows[5]?.slice(6, 8)).toEqual(["'=1+1", '2']);
   });

@@ -12,6 +12,7 @@ const columns = [
   'delay_ns',
   ...range('supply', 'v'),
   ...range('alarm', 'ohm'),
+  'incomplete',
 ];
 
 export const figuresCsv: FiguresFormat = (stores) => {
@@ -29,6 +30,7 @@ export const figuresCsv: FiguresFormat = (stores) => {
           landing.delay_ns,
           ...cells(landing.supply_v ?? null),
           ...cells(landing.alarm_ohm ?? null),
+          bus.incomplete ? 'yes' : null,
         ]);
       }
     }

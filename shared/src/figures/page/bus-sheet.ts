@@ -1,5 +1,5 @@
 /** The figures of one bus as facts and tables of words: what its page shows, whatever the page is made of. */
-import type { LandingIndex } from '../../network.js';
+import { isIncomplete, type LandingIndex } from '../../network.js';
 import { plainLine } from '../../plain-text.js';
 import { formatNumber } from '../../quantity.js';
 import { type BusStudy, isUnknown } from '../study.js';
@@ -68,7 +68,7 @@ export function busSheet(study: BusStudy): BusSheet {
 
 /** Said first, so that nobody takes the figures of what could be read for those of the bus. */
 const incomplete = ({ bus }: BusStudy): Fact[] =>
-  bus.damaged || bus.unclear
+  isIncomplete(bus)
     ? [['incomplete', 'part of its text was not understood; these are the figures of the rest, without that part']]
     : [];
 

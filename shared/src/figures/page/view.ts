@@ -3,10 +3,13 @@
  *
  * To show another figure of a kind, add a fact or a column here; the page in the editor and `fieldpair figures` follow.
  */
+
+import { listed } from '../../known.js';
 import type { BusKind } from '../../network.js';
-import { pollCycle, usualPoll } from '../../physics/modbus.js';
-import { tokenCycle } from '../../physics/mstp.js';
-import { formatSeconds, type Seconds } from '../../quantity.js';
+import { usualPoll } from '../../physics/modbus.js';
+import { counted } from '../../plain-text.js';
+import { formatSeconds } from '../../quantity.js';
+import { cycleOf } from '../cycle.js';
 import type { BusStudy } from '../study.js';
 import { delayColumn, type Fact, type FiguresView, shown } from './figures-view.js';
 import { canView, linkView, segmentView } from './other-views.js';
@@ -57,16 +60,16 @@ const views: Readonly<Partial<Record<BusKind, FiguresView>>> = {
 export const viewOf = (kind: BusKind | undefined): FiguresView => (kind && views[kind]) ?? cableAlone;
 
 /** How long one round of the bus takes, where its protocol tells. */
-function cycleFact({ bus, heads }: BusStudy): Fact[] {
-  const rate = bus.rate?.value;
-  if (rate === undefined || !(0 < rate)) return [];
-  if (bus.kind === 'modbus-rtu') {
-    const polled = bus.landings.filter((landing) => landing.node && !heads.includes(landing)).length;
-    const { registers, replyDelay } = usualPoll;
-    const assumed = `${registers} registers each, ${formatSeconds(replyDelay)} to answer`;
-    return [['poll cycle', `${formatSeconds(pollCycle(rate, polled))} for ${polled} devices (${assumed})`]];
+function cycleFact(study: BusStudy): Fact[] {
+  const cycle = cycleOf(study);
+  if (!cycle) return [];
+  const { devices, time, line } = cycle;
+  const of = line.length === 1 ? '' : ` of ${listed(line.map(({ name }) => name))}, which repeaters join`;
+  if (study.bus.kind === 'bacnet-mstp') {
+    const masters = counted(devices, 'master', 'masters');
+    return [['token cycle', `${formatSeconds(time)} for ${masters}${of}, while none has anything to send`]];
   }
-  if (bus.kind !== 'bacnet-mstp') return [];
-  const masters = bus.landings.filter(({ address }) => address).length;
-  return [['token cycle', `${formatSeconds(tokenCycle(rate, masters) as Seconds)} for ${masters} masters`]];
+  const { registers, replyDelay } = usualPoll;
+  const assumed = `${registers} registers each, ${formatSeconds(replyDelay)} to answer`;
+  return [['poll cycle', `${formatSeconds(time)} for ${counted(devices, 'device', 'devices')}${of} (${assumed})`]];
 }

@@ -1,3 +1,4 @@
+import { lineOf } from '../../figures/line.js';
 import type { Fix } from '../../finding.js';
 import type { Bus, HostNetwork, Landing, Store } from '../../network.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
@@ -10,7 +11,7 @@ export const addressClash: StoreRule = {
   severity: 'error',
   kinds: 'every',
   explanation: {
-    what: 'Two devices of one bus, or two units of one host network, have the same address.',
+    what: 'Two devices of one bus, or two units of one host network, have the same address. Buses that a repeater joins are one line: it passes every question on.',
     why: 'Both answer the same question at the same time, and their drivers push the pair against each other.',
     field:
       'Neither is seen, or one of them at times, with garbled answers; taking one off the bus makes the other work. ' +
@@ -28,39 +29,59 @@ ${soundRemarks}`),
   },
   check(store, studies, report) {
     for (const { bus, census } of studies) {
-      if (bus.kind === undefined || census.ascending) continue;
-      const first = new Map<number, Landing>();
-      for (const landing of bus.landings) {
-        const { address, name } = landing;
-        if (!address) continue;
-        const other = first.get(address.value);
-        if (!other) first.set(address.value, landing);
-        // Two nodes of one name are a line that was copied, which has a finding of its own.
-        else if (other.node !== landing.node && other.node?.name !== landing.node?.name) {
-          report({
-            bus,
-            message: `${name} and ${other.name} both have address ${address.value} on bus ${bus.name}; give one of them another`,
-            place: address.place,
-            related: [
-              { message: `${other.name} has address ${address.value} too`, place: other.address?.place ?? other.place },
-            ],
-            at: name,
-            fixes: () => [...addressFixes(bus, landing), ...otherFixes(bus, other, address.value)],
-          });
-        }
-      }
+      if (bus.kind === undefined) continue;
+      const line = census.outfits.some(({ device }) => device?.role === 'repeater') ? lineOf(store, bus) : [bus];
+      // Buses that repeaters join are looked at together, once.
+      if (line.length > 1 ? line[0] === bus : !census.ascending) checkLine(line, store, report);
     }
     for (const network of store.networks) checkNetwork(network, store, report);
   },
 };
 
-/** The other one may move instead, when just these two share the address. */
-function otherFixes(bus: Bus, other: Landing, address: number): Fix[] {
-  const sharing = bus.landings.filter((landing) => landing.address?.value === address);
-  return sharing.length === 2 ? addressFixes(bus, other) : [];
+type Reporting = Parameters<StoreRule['check']>[2];
+
+interface Addressed {
+  readonly bus: Bus;
+  readonly landing: Landing;
 }
 
-function checkNetwork(network: HostNetwork, store: Store, report: Parameters<StoreRule['check']>[2]): void {
+function checkLine(line: readonly Bus[], store: Store, report: Reporting): void {
+  const first = new Map<number, Addressed>();
+  for (const bus of line) {
+    for (const landing of bus.landings) {
+      const { address, name, node } = landing;
+      if (!address) continue;
+      const other = first.get(address.value);
+      if (!other) first.set(address.value, { bus, landing });
+      // Two nodes of one name are a line that was copied, which has a finding of its own.
+      else if (other.landing.node !== node && other.landing.node?.name !== node?.name) {
+        const there = other.landing;
+        const where =
+          other.bus === bus
+            ? `${name} and ${there.name} both have address ${address.value} on bus ${bus.name}`
+            : `${name} on bus ${bus.name} and ${there.name} on bus ${other.bus.name} both have address ${address.value}, and a repeater joins the two buses to one line`;
+        report({
+          bus,
+          message: `${where}; give one of them another`,
+          place: address.place,
+          related: [
+            { message: `${there.name} has address ${address.value} too`, place: there.address?.place ?? there.place },
+          ],
+          at: name,
+          fixes: () => [...addressFixes(store, bus, landing), ...otherFixes(line, store, other, address.value)],
+        });
+      }
+    }
+  }
+}
+
+/** The other one may move instead, when just these two share the address. */
+function otherFixes(line: readonly Bus[], store: Store, { bus, landing }: Addressed, address: number): Fix[] {
+  const sharing = line.flatMap((one) => one.landings.filter((other) => other.address?.value === address));
+  return sharing.length === 2 ? addressFixes(store, bus, landing) : [];
+}
+
+function checkNetwork(network: HostNetwork, store: Store, report: Reporting): void {
   const first = new Map<number, HostNetwork['members'][number]>();
   for (const member of network.members) {
     const { address, node } = member;

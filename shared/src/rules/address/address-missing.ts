@@ -26,7 +26,7 @@ ${soundRemarks}`),
     ],
     since: '0.1.0',
   },
-  check({ bus, census }, report) {
+  check({ store, bus, census }, report) {
     if (bus.damaged) return;
     for (const { device, port, landings, addresses } of census.outfits) {
       if (addresses.complete || !port?.address) continue;
@@ -34,12 +34,12 @@ ${soundRemarks}`),
       for (const landing of landings) {
         const { address, name, place } = landing;
         if (address) continue;
-        const free = freeAddress(bus, landing);
+        const free = freeAddress(store, bus, landing);
         report({
           message: `${name} has no address on bus ${bus.name}; write address ${free ?? 'N'} and set it on the device (${settingText(landing)})`,
           place,
           at: name,
-          fixes: () => addressFixes(bus, landing),
+          fixes: () => addressFixes(store, bus, landing),
         });
       }
     }

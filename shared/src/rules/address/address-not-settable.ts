@@ -23,7 +23,7 @@ ${soundRemarks}`),
     sources: ["The device's own documentation, as the catalogue repeats it"],
     since: '0.1.0',
   },
-  check({ bus, census }, report) {
+  check({ store, bus, census }, report) {
     for (const { device, port, landings, addresses } of census.outfits) {
       const setting = port?.address;
       if (!setting || (setting.low <= addresses.least && addresses.most <= setting.high)) continue;
@@ -37,7 +37,7 @@ ${soundRemarks}`),
           place: address.place,
           related: [{ message: `port ${port.name} is described here`, place: port.place }],
           at: name,
-          fixes: () => addressFixes(bus, landing),
+          fixes: () => addressFixes(store, bus, landing),
         });
       }
     }

@@ -1,8 +1,8 @@
 import { occasion } from '../../figures/occasions.js';
 import { addressSpaces, areAddressesOf, highestOf, isAddressOf } from '../../limits/address.js';
 import { exampleFile, soundFile, soundRemarks } from '../pair/example.js';
-import type { Bus, BusRule, Landing, Report } from '../rule.js';
-import { addressFixes } from './addresses.js';
+import type { Bus, BusRule, Landing, Report, Store } from '../rule.js';
+import { addressFixes, addressText } from './addresses.js';
 
 export const addressOutOfRange: BusRule = {
   id: 'address-out-of-range',
@@ -26,14 +26,14 @@ ${soundRemarks}`),
     ],
     since: '0.1.0',
   },
-  check({ bus, census }, report) {
+  check({ store, bus, census }, report) {
     for (const { device, landings, addresses } of census.outfits) {
-      if (!areAddressesOf(bus.kind, addresses, device?.role)) checkAll(bus, landings, report);
+      if (!areAddressesOf(bus.kind, addresses, device?.role)) checkAll(store, bus, landings, report);
     }
   },
 };
 
-function checkAll(bus: Bus, landings: readonly Landing[], report: (finding: Report) => void): void {
+function checkAll(store: Store, bus: Bus, landings: readonly Landing[], report: (finding: Report) => void): void {
   for (const landing of landings) {
     const { address, name, node } = landing;
     const role = node?.device?.role;
@@ -45,11 +45,11 @@ function checkAll(bus: Bus, landings: readonly Landing[], report: (finding: Repo
     const whose = isHigh ? `the ${bus.kind} address of a head, which passes the token,` : `a ${bus.kind} address`;
     report({
       message: space
-        ? `${name} has address ${address.value}; ${whose} is a whole number from ${space.low} to ${highestOf(space, role)} (${space.source})`
-        : `${name} has address ${address.value}; an address is a whole number from 0 up`,
+        ? `${name} has ${addressText(address.value)}; ${whose} is a whole number from ${space.low} to ${highestOf(space, role)} (${space.source})`
+        : `${name} has ${addressText(address.value)}; an address is a whole number from 0 up`,
       place: address.place,
       at: name,
-      fixes: () => addressFixes(bus, landing),
+      fixes: () => addressFixes(store, bus, landing),
     });
   }
 }

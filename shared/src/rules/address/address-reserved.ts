@@ -23,7 +23,7 @@ ${soundRemarks}`),
     sources: ['MODBUS over Serial Line, Specification and Implementation Guide V1.02, 2.2 and 5'],
     since: '0.1.0',
   },
-  check({ bus, census }, report) {
+  check({ store, bus, census }, report) {
     const space = bus.kind && addressSpaces[bus.kind];
     for (const { landings, addresses } of census.outfits) {
       if (areAddressesOf(bus.kind, addresses)) continue;
@@ -35,7 +35,7 @@ ${soundRemarks}`),
           message: `${name} has address ${address.value}, which is kept for ${use}; devices have ${space?.low} to ${space?.high} (${space?.source})`,
           place: address.place,
           at: name,
-          fixes: () => addressFixes(bus, landing),
+          fixes: () => addressFixes(store, bus, landing),
         });
       }
     }

@@ -1,13 +1,14 @@
 /** Which address is free for a landing. */
+import { lineOf } from '../../figures/line.js';
 import type { Fix } from '../../finding.js';
 import { addressSpaces, highestOf, isAddressOf } from '../../limits/address.js';
-import type { Bus, Landing } from '../../network.js';
+import type { Bus, Landing, Store } from '../../network.js';
 
 /**
- * The next address after those of the landings before this one that nobody has, that the kind allows and that the
- * device can be set to; from the lowest again where none is left above.
+ * The next address after those of the landings before this one that nobody on its line has, that the kind allows and that
+ * the device can be set to; from the lowest again where none is left above.
  */
-export function freeAddress(bus: Bus, landing: Landing): number | undefined {
+export function freeAddress(store: Store, bus: Bus, landing: Landing): number | undefined {
   const space = bus.kind && addressSpaces[bus.kind];
   const setting = landing.port?.address;
   // Masters of MS/TP, and whoever looks for them, want low addresses from 1 up; 0 is usually the head's.
@@ -15,10 +16,12 @@ export function freeAddress(bus: Bus, landing: Landing): number | undefined {
   const high = Math.min(space ? highestOf(space, landing.node?.device?.role) : 255, setting?.high ?? 255);
   const taken = new Set<number>();
   let before = low - 1;
-  for (const other of bus.landings) {
+  for (const other of lineOf(store, bus).flatMap(({ landings }) => landings)) {
     for (const { value } of [...(other.address ? [other.address] : []), ...other.otherAddresses]) {
       if (other !== landing) taken.add(value);
     }
+  }
+  for (const other of bus.landings) {
     if (other.index < landing.index && other.address && isAddressOf(bus.kind, other.address.value))
       before = other.address.value;
   }
@@ -28,8 +31,8 @@ export function freeAddress(bus: Bus, landing: Landing): number | undefined {
 }
 
 /** Gives a landing the next free address, where there is one. */
-export function addressFixes(bus: Bus, landing: Landing): Fix[] {
-  const address = freeAddress(bus, landing);
+export function addressFixes(store: Store, bus: Bus, landing: Landing): Fix[] {
+  const address = freeAddress(store, bus, landing);
   if (address === undefined) return [];
   return [
     {
@@ -39,6 +42,10 @@ export function addressFixes(bus: Bus, landing: Landing): Fix[] {
     },
   ];
 }
+
+/** `address 12`; a number that no computer holds to its last digit is not repeated with wrong ones. */
+export const addressText = (value: number): string =>
+  Math.abs(value) <= Number.MAX_SAFE_INTEGER ? `address ${value}` : 'an address of more than 15 digits';
 
 /** How the device shows its range: `its dial shows 1 to 99`. */
 export function settingText(landing: Landing): string {

@@ -30,7 +30,7 @@ export function portFixes(
   const { rate } = bus;
   const able = ports.filter((port) => !rate || takesRate(port, rate.value));
   return able.map((port) => {
-    const changes = [...addressEdits(bus, landing, port), ...terminatorEdits(bus, landing, port)];
+    const changes = [...addressEdits(store, bus, landing, port), ...terminatorEdits(bus, landing, port)];
     return {
       title: `Land on ${landing.node?.name}.${port.name}${changes.map(({ text }) => `, ${text}`).join('')}`,
       safe: safe && changes.length === 0,
@@ -47,11 +47,11 @@ interface Change {
   readonly edit: NetworkEdit;
 }
 
-function addressEdits(bus: Bus, landing: Landing, port: Port): Change[] {
+function addressEdits(store: Store, bus: Bus, landing: Landing, port: Port): Change[] {
   const { address } = landing;
   const setting = port.address;
   if (!address || !setting || (setting.low <= address.value && address.value <= setting.high)) return [];
-  const free = freeAddress(bus, { ...landing, port });
+  const free = freeAddress(store, bus, { ...landing, port });
   if (free === undefined) return [];
   const edit = { kind: 'set-address', bus: bus.index, landing: landing.index, address: free } as const;
   return [{ text: `with address ${free}, which it can be set to`, edit }];
