@@ -60,16 +60,7 @@ const withoutFix = new Set([
   ],
   ...['supply-form-mismatch', 'supply-too-high', 'drop-over-advice'],
   // Which device leads, what a text or a name was meant to be, why a finding may stand, where a file is.
-  ...[
-    'no-head',
-    'syntax',
-    'duplicate-name',
-    'area-contradicted',
-    'value-impossible',
-    'pen-missing',
-    'waiver-unreasoned',
-    'import-missing',
-  ],
+  ...['no-head', 'syntax', 'duplicate-name', 'value-impossible', 'pen-missing', 'waiver-unreasoned', 'import-missing'],
   // Somebody else's store may use it.
   'unused-entry',
 ]);

@@ -59,6 +59,8 @@ export type NetworkEdit =
   | ({ readonly kind: 'unterminate' } & AtLanding)
   | ({ readonly kind: 'set-address'; readonly address: number } & AtLanding)
   | ({ readonly kind: 'uncross' } & AtLanding)
+  /** Writes a landing that is under one heading of an area under another. */
+  | ({ readonly kind: 'set-area'; readonly area: string } & AtLanding)
   /** Lands on another port of the same node. */
   | ({ readonly kind: 'set-port'; readonly port: string } & AtLanding)
   | ({ readonly kind: 'set-shield'; readonly treatment: ShieldTreatment } & AtLanding)

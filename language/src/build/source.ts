@@ -22,6 +22,7 @@ export type NameKind =
   | 'splice'
   | 'bus'
   | 'network'
+  | 'area'
   | 'indicator';
 
 /** One mention of a name. `target` is the place of its declaration; a declaration is its own target. */

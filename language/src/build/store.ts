@@ -1,5 +1,5 @@
 /** A store: its nodes, buses, networks and waivers, from all the texts that describe it. */
-import type { Bus, HostNetwork, Store, StoreNode, Waiver } from '@fieldpair/shared';
+import type { Bus, HostNetwork, Place, Store, StoreNode, Waiver } from '@fieldpair/shared';
 import type { NetworkDeclaration, StoreDeclaration, Waiver as WaiverTree } from '../generated/reader.js';
 import { buildBus } from './bus.js';
 import { unknownPort } from './device.js';
@@ -70,6 +70,7 @@ export function buildStore(
       if (member.type === 'Waiver') readStoreWaiver(member, buses, nodes, waivers, rules, notes);
     }
   }
+  if (namesWanted) noteAreas(noted);
   const documentation = first.notes.documentationAbove(main.declaration);
   const store: Store = {
     name,
@@ -87,6 +88,22 @@ export function buildStore(
     reports: noted.flatMap(({ notes }) => notes.reports),
     uses: noted.flatMap(({ notes }) => notes.uses),
   };
+}
+
+/** An area is a place of the store, whichever bus leads through it; where it is named first it is declared. */
+function noteAreas(parts: readonly (StorePart & { readonly notes: Notes })[]): void {
+  const places = new Map<string, Place>();
+  for (const { declaration, notes } of parts) {
+    for (const member of declaration.members) {
+      for (const statement of member.type === 'BusDeclaration' ? member.statements : []) {
+        const name = statement.type === 'Area' ? statement.name : undefined;
+        if (!name?.text?.trim()) continue;
+        const place = places.get(name.text) ?? notes.place(name);
+        places.set(name.text, place);
+        notes.use('area', name, place);
+      }
+    }
+  }
 }
 
 function buildNetwork(tree: NetworkDeclaration, nodes: ReadonlyMap<string, StoreNode>, notes: Notes): HostNetwork {

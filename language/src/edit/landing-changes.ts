@@ -3,6 +3,7 @@ import type { Bus, Landing, NetworkEdit, Place } from '@fieldpair/shared';
 import { nameText } from '../build/suggest.js';
 import { removal } from './lines.js';
 import { biasText, earthText, newStatement, referenceOf, resistorText, wiringText } from './phrases.js';
+import { setArea } from './set-area.js';
 import { insert, replace, type TextChange, type TextOf } from './text-change.js';
 
 export type LandingEdit = Extract<NetworkEdit, { readonly landing: number }>;
@@ -42,6 +43,8 @@ export function atLanding(bus: Bus, landing: Landing, edit: LandingEdit, textOf:
       const text = wiringText(edit.wiring);
       return [landing.wiring ? replace(landing.wiring.place, text) : append(text)];
     }
+    case 'set-area':
+      return setArea(bus, landing, edit.area, textOf);
     case 'earth-shield':
       return earthed(bus, landing, earthText(landing, edit.through), textOf);
     case 'add-bias':

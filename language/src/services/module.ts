@@ -14,7 +14,6 @@ import {
 import {
   createDefaultModule,
   createDefaultSharedModule,
-  DefaultFoldingRangeProvider,
   type LangiumServices,
   type LangiumSharedServices,
   type PartialLangiumServices,
@@ -27,6 +26,7 @@ import { codeActions } from './code-actions.js';
 import { codeLenses } from './code-lens.js';
 import { Completion } from './completion.js';
 import type { Desk } from './desk.js';
+import { Folding } from './folding.js';
 import { formatting, rangeFormatting } from './formatting.js';
 import { hover } from './hover.js';
 import { inlayHints } from './inlay-hints.js';
@@ -135,7 +135,7 @@ function editorModule(desk: Desk, failed: (error: unknown) => void): Module<Lang
       DocumentSymbolProvider: () => ({
         getSymbols: (document) => answer(document, (file) => symbols(desk, file)) ?? [],
       }),
-      FoldingRangeProvider: (services) => new DefaultFoldingRangeProvider(services),
+      FoldingRangeProvider: (services) => new Folding(services, desk),
       Formatter: () => ({
         formatDocument: (document) => edits(document, (file) => formatting(desk, file)),
         formatDocumentRange: (document, { range }) => edits(document, (file) => rangeFormatting(desk, file, range)),

@@ -20,6 +20,7 @@ store hill {
   network plant { head }
   network other { spare1 }
   bus cases : rs485 on Pair22 {
+    area "Plant room"
     from head.left
     3 ft on Pair24 to splice box
     3 ft to a : Board
@@ -28,13 +29,17 @@ store hill {
     waive island at head.left because "x"
     waive branching at box because "x"
   }
-  bus rack : rs485 on Pair22 { from spare1 }
+  bus rack : rs485 on Pair22 {
+    area "Back office"
+    from spare1
+    area "Plant room"
+  }
   waive no-head at cases because "x"
   waive no-head at head.left because "x"
 }
 `;
 const more =
-  'import "store.pair"\nstore hill continued {\n  bus far : rs485 on Pair22 { from head.right revision B\n 3 ft to spare1 }\n}\n';
+  'import "store.pair"\nstore hill continued {\n  bus far : rs485 on Pair22 { area "Plant room" from head.right revision B\n 3 ft to spare1 }\n}\n';
 const files = { 'catalogue.pair': catalogue, 'store.pair': store, 'more.pair': more };
 
 function positionAt(text: string, needle: string): Position {
@@ -62,6 +67,7 @@ describe('renaming', () => {
     ['a cable', 'Pair22 {', { 'catalogue.pair': 1, 'store.pair': 2, 'more.pair': 1 }],
     ['a device', 'Head revision', { 'catalogue.pair': 1, 'store.pair': 1 }],
     ['a port', 'left\n', { 'catalogue.pair': 2, 'store.pair': 4 }],
+    ['an area, which every bus of its store may lead through', '"Plant room"', { 'store.pair': 2, 'more.pair': 1 }],
     ['a revision', 'B\n', { 'catalogue.pair': 1, 'store.pair': 1, 'more.pair': 1 }],
   ])('changes every mention of %s', (_, needle, counts) => {
     expect(renamed(needle, 'fresh')).toEqual(counts);
@@ -83,9 +89,20 @@ describe('renaming', () => {
     ['Head revision', '"Board"', 'another device is called Board already; choose another name for device Head'],
     ['left\n', 'right', 'another port of device Head is called right already; choose another name for port left'],
     ['B\n', 'A', 'another revision of device Head is called A already; choose another name for revision B'],
+    [
+      '"Plant room"',
+      'Back office',
+      'another area of store hill is called Back office already; choose another name for area Plant room',
+    ],
     ['cases :', '  ', 'a name cannot be empty; write at least one character'],
   ])('of %j to %j is refused', (needle, name, message) => {
     expect(() => renamed(needle, name)).toThrow(message);
+  });
+
+  it('writes areas in quotes', () => {
+    const desk = new Desk(projectOf(files));
+    const edit = rename(desk, 'store.pair', positionAt(store, '"Back office"'), 'Attic');
+    expect(edit?.changes?.['store.pair']?.map(({ newText }) => newText)).toEqual(['"Attic"']);
   });
 
   it('to the same name changes nothing, and is no clash', () => {

@@ -3,6 +3,7 @@ import type { Place } from '@fieldpair/shared';
 import { LSPErrorCodes, type Position, type Range, ResponseError, type WorkspaceEdit } from 'vscode-languageserver';
 import { type NameUse, samePlace } from '../build/source.js';
 import { nameText } from '../build/suggest.js';
+import { quote } from '../read/text-value.js';
 import type { Desk } from './desk.js';
 import { mentionsOf, useUnder } from './names.js';
 
@@ -27,7 +28,8 @@ export function rename(desk: Desk, file: string, position: Position, newName: st
     const taken = takenBy(desk, use, name, new Set(mentions.map(({ place }) => place.file)));
     if (taken) throw refusal(`${taken} is called ${name} already; choose another name for ${use.kind} ${use.name}`);
   }
-  const newText = nameText(name);
+  // Areas are called as people call them, which mostly takes quotes.
+  const newText = use.kind === 'area' ? quote(name) : nameText(name);
   const changes: NonNullable<WorkspaceEdit['changes']> = {};
   for (const { place } of mentions) {
     changes[place.file] ??= [];
@@ -49,6 +51,8 @@ function takenBy(desk: Desk, use: NameUse, name: string, files: ReadonlySet<stri
       return takenInDevice(desk, use, name);
     case 'indicator':
       return undefined;
+    case 'area':
+      return takenByArea(desk, use, name);
     default:
       return takenInStore(desk, use, name);
   }
@@ -71,6 +75,26 @@ function takenInDevice(desk: Desk, { kind, target }: NameUse, name: string): str
     }
   }
   return undefined;
+}
+
+function takenByArea(desk: Desk, { target }: NameUse, name: string): string | undefined {
+  const isIn = (place: Place, whole: Place) =>
+    place.file === whole.file && whole.start <= place.start && place.end <= whole.end;
+  const store = desk.project
+    .storesOf(target.file)
+    .find(({ buses }) => buses.some(({ blockPlace }) => isIn(target, blockPlace)));
+  const files = new Set(store?.buses.map(({ place }) => place.file));
+  const isTaken = [...files].some((file) =>
+    desk.project
+      .usesOf(file)
+      .some(
+        (one) =>
+          one.kind === 'area' &&
+          one.name === name &&
+          store?.buses.some(({ blockPlace }) => isIn(one.place, blockPlace)),
+      ),
+  );
+  return isTaken ? `another area of store ${store?.name}` : undefined;
 }
 
 function takenInStore(desk: Desk, { kind, target }: NameUse, name: string): string | undefined {

@@ -8,6 +8,7 @@ import type { Desk } from './desk.js';
 const typeOf: Readonly<Record<NameKind, string>> = {
   store: 'namespace',
   network: 'namespace',
+  area: 'enumMember',
   bus: 'function',
   device: 'class',
   cable: 'struct',

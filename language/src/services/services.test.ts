@@ -10,6 +10,7 @@ import { completionPlace } from './completion-place.js';
 import { Desk } from './desk.js';
 import { diagnosticsOf, openFindings } from './diagnostics.js';
 import { figuresPage } from './figures.js';
+import { areaFolds } from './folding.js';
 import { formatting, rangeFormatting } from './formatting.js';
 import { hover } from './hover.js';
 import { inlayHints } from './inlay-hints.js';
@@ -121,6 +122,43 @@ describe('services', () => {
     // Of these four, which the outline of the most used editor draws alike, at most one may be in use.
     const alike = [SymbolKind.Module, SymbolKind.Namespace, SymbolKind.Package, SymbolKind.Object];
     expect(found.filter((kind) => (alike as unknown[]).includes(kind))).toHaveLength(1);
+  });
+
+  describe('with areas', () => {
+    const text = chain
+      .replace('    from head', '    area "Plant room"\n    from head')
+      .replace('    50 ft', '    area Aisle\n    50 ft')
+      .replace('  }\n}', '    area ""\n    area "Plant room"\n    3 ft to last : Board\n  }\n}');
+
+    it('puts what is under each heading below it in the outline', () => {
+      const outline = symbols(deskOf(text), file).flatMap(({ children = [] }) => children);
+      const bus = outline.find(({ name }) => name === 'cases');
+      const areas = bus?.children?.map(({ name, children = [] }) => [name, children.map((one) => one.name)]);
+      expect(areas?.map(([name]) => name)).toEqual(['Plant room', 'Aisle', 'Plant room']);
+      expect(areas?.at(-1)).toEqual(['Plant room', ['last']]);
+    });
+
+    it('folds what is under each heading', () => {
+      const lines = text.split('\n');
+      const folds = areaFolds(deskOf(text), file);
+      expect(folds.map(({ startLine }) => lines[startLine]?.trim())).toEqual([
+        'area "Plant room"',
+        'area Aisle',
+        'area "Plant room"',
+      ]);
+      expect(lines[folds[0]!.endLine]).toContain('to caseA');
+      expect(lines[folds.at(-1)!.endLine]).toContain('to last');
+    });
+
+    it('leads from each heading to the first of its name, and lists all', () => {
+      const at = (needle: string, nth: number) => {
+        const before = text.slice(0, [...text.matchAll(new RegExp(needle, 'g'))][nth]!.index + 1).split('\n');
+        return { line: before.length - 1, character: before.at(-1)!.length };
+      };
+      const desk = deskOf(text);
+      expect(definition(desk, file, at('"Plant room"', 1))?.range.start.line).toBe(at('"Plant room"', 0).line);
+      expect(references(desk, file, at('"Plant room"', 0), true)).toHaveLength(2);
+    });
   });
 
   it('formats whole files and single lines', () => {

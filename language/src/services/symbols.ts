@@ -1,9 +1,11 @@
 /**
- * The outline of a file: catalogue entries with their ports, stores with their nodes, networks and buses. Each kind of
+ * The outline of a file: catalogue entries with their ports, stores with their nodes, networks and buses, and the areas
+ * that these lead through. Each kind of
  * thing has a symbol of its own; editors draw objects, modules, packages and namespaces alike, so one of them is enough.
  */
 import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver';
-import type { Declaration, Name, StoreMember } from '../generated/reader.js';
+import type { Declaration, From, Name, Run, StoreMember } from '../generated/reader.js';
+import { byAreas } from './areas.js';
 import type { Desk } from './desk.js';
 
 interface Spot {
@@ -25,6 +27,8 @@ export function symbols(desk: Desk, file: string): DocumentSymbol[] {
       : [];
   const rangeOf = ({ start, end }: Spot) => desk.rangeOf({ file, start, end });
 
+  const ofStep = ({ type, landing }: From | Run): DocumentSymbol[] =>
+    landing ? symbol(SymbolKind.Field, type === 'From' ? 'from' : '', landing.splice ?? landing.node, landing) : [];
   const ofMember = (member: StoreMember): DocumentSymbol[] => {
     switch (member.type) {
       case 'NodeDeclaration':
@@ -32,12 +36,11 @@ export function symbols(desk: Desk, file: string): DocumentSymbol[] {
       case 'NetworkDeclaration':
         return symbol(SymbolKind.Array, 'network', member.name, member);
       case 'BusDeclaration': {
-        const landed = member.statements.flatMap((statement) => {
-          if (statement.type !== 'From' && statement.type !== 'Run') return [];
-          const { landing } = statement;
-          return landing
-            ? symbol(SymbolKind.Field, statement.type === 'From' ? 'from' : '', landing.splice ?? landing.node, landing)
-            : [];
+        const landed = byAreas(member.statements).flatMap((one) => {
+          if (!('area' in one)) return ofStep(one);
+          const { area, steps } = one;
+          const whole = { start: area.start, end: steps.at(-1)?.end ?? area.end };
+          return symbol(SymbolKind.Struct, 'area', area.name, whole, steps.flatMap(ofStep));
         });
         return symbol(SymbolKind.Interface, member.kind?.text ?? 'bus', member.name, member, landed);
       }

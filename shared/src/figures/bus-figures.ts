@@ -25,6 +25,8 @@ export type { RangeFigure, Reasons } from './known-figures.js';
 export interface LandingFigures {
   readonly landing: string;
   readonly address: number | null;
+  /** The area of the store that it is written under; null where there is none. */
+  readonly area: string | null;
   /** Along the cable from the bus's first landing. */
   readonly distance_m: number | null;
   readonly meter_ohm: RangeFigure | null;
@@ -103,7 +105,7 @@ export function busFigures(study: BusStudy): BusFigures {
 }
 
 function landingFigures(study: BusStudy, index: LandingIndex): LandingFigures {
-  const { name, address } = study.bus.landings[index]!;
+  const { name, address, area } = study.bus.landings[index]!;
   const why: Record<string, string> = {};
   const distance = study.shape.distance[index];
   if (distance === undefined) why.distance_m = `no cable leads here from ${study.bus.landings[0]!.name}`;
@@ -111,6 +113,7 @@ function landingFigures(study: BusStudy, index: LandingIndex): LandingFigures {
   return {
     landing: name,
     address: address?.value ?? null,
+    area: area?.value ?? null,
     distance_m: distance === undefined ? null : rounded(distance),
     meter_ohm: rangeWhenKnown(study.meter[index]!, 'meter_ohm', why),
     idle_v: rangeWhenKnown(study.idle[index]!, 'idle_v', why),

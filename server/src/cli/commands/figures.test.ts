@@ -20,6 +20,7 @@ store northgate {
   bus cases : modbus-rtu 19200 8E1 on Pair22 {
     from head terminate resistor 120 ohm
     100 m to caseA : Board address 11
+    area "Dairy wall"
     50 m to caseB : Board address 14 terminate resistor 120 ohm
   }
   bus spur : modbus-rtu on Pear22 {
@@ -43,7 +44,7 @@ describe('fieldpair figures', () => {
     // Out and back through 150 m of a cable that states 50 ohm/km for one conductor at 20 degC.
     expect(cases.loop_resistance_ohm).toBeCloseTo(15, 6);
     const last = cases.landings[2];
-    expect(last).toMatchObject({ landing: 'caseB', address: 14, distance_m: 150 });
+    expect(last).toMatchObject({ landing: 'caseB', address: 14, area: 'Dairy wall', distance_m: 150 });
     // 150 m at 66 % of the speed of light in vacuum, 299 792 458 m/s (BIPM, SI Brochure, 9th edition).
     expect(last.delay_ns).toBeCloseTo((150 / (0.66 * 299_792_458)) * 1e9, 3);
     // Not more than one terminator beside the other behind the loop, by Ohm's law; inputs can only lower it.
@@ -65,7 +66,8 @@ describe('fieldpair figures', () => {
       .split('\r\n')
       .map((row) => row.split(','));
     expect(rows).toHaveLength(6);
-    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([26]));
+    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([27]));
+    expect(rows.map((row) => row.at(-1))).toEqual(['area', '', '', 'Dairy wall', '', '']);
     expect(rows[3]?.slice(0, 4)).toEqual(['northgate', 'cases', 'modbus-rtu', '150']);
     expect(rows[5]?.slice(6, 8)).toEqual(["'=1+1", '2']);
   });

@@ -13,6 +13,7 @@ const columns = [
   ...range('supply', 'v'),
   ...range('alarm', 'ohm'),
   'incomplete',
+  'area',
 ];
 
 export const figuresCsv: FiguresFormat = (stores) => {
@@ -31,6 +32,7 @@ export const figuresCsv: FiguresFormat = (stores) => {
           ...cells(landing.supply_v ?? null),
           ...cells(landing.alarm_ohm ?? null),
           bus.incomplete ? 'yes' : null,
+          landing.area,
         ]);
       }
     }

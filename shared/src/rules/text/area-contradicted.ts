@@ -1,5 +1,6 @@
 /** One node, and two areas that it is said to lie in. */
-import type { Landing, StoreNode } from '../../network.js';
+import type { Fix } from '../../finding.js';
+import type { Bus, Landing, StoreNode } from '../../network.js';
 import { exampleBoard, exampleCable, headOf, headPort } from '../pair/example.js';
 import type { StoreRule } from '../rule.js';
 
@@ -55,9 +56,38 @@ export const areaContradicted: StoreRule = {
               { message: `the area ${area.value} begins here`, place: area.place },
             ],
             at: name,
+            fixes: () => areaFixes(buses, node),
           });
         }
       }
     }
   },
 };
+
+/** The node in each of its areas in turn: which is right only somebody on site knows. */
+function areaFixes(buses: readonly Bus[], node: StoreNode): Fix[] {
+  const landings = buses.flatMap((bus) =>
+    bus.landings.flatMap((landing) => {
+      const { area } = landing;
+      return landing.node === node && area ? { bus, landing, area: area.value } : [];
+    }),
+  );
+  return [...new Set(landings.map(({ area }) => area))].flatMap((area): Fix[] => {
+    const moved = landings.filter((one) => one.area !== area);
+    // Two headings of one bus would be written over each other.
+    if (new Set(moved.map(({ bus }) => bus)).size < moved.length) return [];
+    const there = landings.find((one) => one.area === area)!.landing.name;
+    return [
+      {
+        title: `Put ${moved.map(({ landing }) => landing.name).join(' and ')} under area ${area}, as ${there} is`,
+        safe: false,
+        edits: moved.map(({ bus, landing }) => ({
+          kind: 'set-area',
+          bus: bus.index,
+          landing: landing.index,
+          area,
+        })),
+      },
+    ];
+  });
+}
