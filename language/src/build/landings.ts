@@ -6,10 +6,11 @@ import { unknownPort } from './device.js';
 import type { DoubleNodes } from './double-node.js';
 import { LandingDraft } from './landing-draft.js';
 import { NodeDraft } from './node-draft.js';
+import { reportNotOnBus } from './not-on-bus.js';
 import type { Notes, Spot } from './notes.js';
 import { terminationOf } from './port.js';
 import { repeatedFixes, type Said } from './repeated.js';
-import { didYouMean, nearest, renameFixes, writeFixes } from './suggest.js';
+import { didYouMean, nearest, renameFixes } from './suggest.js';
 import { wiringOf } from './two-wire.js';
 
 export class Landings {
@@ -91,23 +92,9 @@ export class Landings {
       if (reference.port && found.port) notes.use('port', reference.port, found.port.place);
       return found;
     }
-    // Its landing has another name by a slip that was told.
-    if (this.#meant.has(name)) return undefined;
-    const written = port === undefined ? name : `${name}.${port}`;
-    const place = notes.place(reference);
-    const likely = nearest(written, this.#mentions(port !== undefined));
-    notes.report('not-on-bus', `${written} is not landed on bus ${this.#bus}, so ${what}${didYouMean(likely)}`, place, {
-      bus: this.#bus,
-      at: written,
-      fixes: () => writeFixes(place, likely),
-    });
+    // A slip in the name of its landing was told.
+    if (!this.#meant.has(name)) reportNotOnBus(reference, this.#bus, this.all, what, notes);
     return undefined;
-  }
-
-  /** How the landings may be mentioned: a node with one landing without its port too. */
-  #mentions(withPort: boolean): string[] {
-    if (withPort) return this.all.map(({ node, port, name }) => (node && port ? `${node.name}.${port.name}` : name));
-    return [...this.#splices.keys(), ...new Set(this.all.flatMap(({ node }) => node?.name ?? []))];
   }
 
   #splice(written: Name): LandingDraft | undefined {

@@ -4,6 +4,7 @@ import type { NetworkDeclaration, StoreDeclaration, Waiver as WaiverTree } from 
 import { buildBus } from './bus.js';
 import { unknownPort } from './device.js';
 import { buildNodes } from './nodes.js';
+import { reportNotOnBus } from './not-on-bus.js';
 import { Notes } from './notes.js';
 import type { CatalogueScope } from './scope.js';
 import type { NameUse, SourceText, TextReport } from './source.js';
@@ -185,18 +186,7 @@ function readWaiver(tree: WaiverTree, bus: Bus, waivers: Waiver[], rules: Readon
     // By its port just this landing is meant, which findings call as the text does.
     waivers.push({ ...base, bus: bus.index, at: port === undefined ? at : landing.name });
   } else {
-    const place = notes.place(tree.at);
-    const written = port === undefined ? at : `${at}.${port}`;
-    const likely = nearest(
-      written,
-      bus.landings.map((one) => (port === undefined ? (one.splice ?? one.node?.name ?? one.name) : one.name)),
-    );
-    notes.report(
-      'not-on-bus',
-      `${written} is not landed on bus ${bus.name}, so this waives nothing${didYouMean(likely)}`,
-      place,
-      { bus: bus.name, at: written, fixes: () => writeFixes(place, likely) },
-    );
+    reportNotOnBus(tree.at, bus.name, bus.landings, 'this waives nothing', notes);
   }
 }
 
