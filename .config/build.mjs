@@ -13,6 +13,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, w
 import { basename, dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { countedLoops } from './counted-loops.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -35,6 +36,17 @@ const common = {
   write: false,
 };
 
+const withCountedLoops = countedLoops(join(root, '.config/tsconfig.json'));
+const sourceOf = (path) => withCountedLoops(path) ?? readFileSync(path, 'utf8');
+
+/** The sources with loops that run fast from the start. */
+const counted = {
+  name: 'counted-loops',
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => ({ contents: sourceOf(path), loader: 'ts' }));
+  },
+};
+
 /** Parts of the command line that most commands never need and that take long to load: bundles of their own. */
 const apart = {
   recovery: 'language/src/read/recovery.ts',
@@ -55,7 +67,7 @@ const loadedApart = {
     // Langium starts when a text first has a mistake: that takes as long as checking a hundred stores.
     onLoad({ filter: /[\\/]read[\\/]read-sheet\.ts$/ }, ({ path }) => {
       const eager = "import { readMended } from './mending.js';";
-      const source = readFileSync(path, 'utf8');
+      const source = sourceOf(path);
       if (!source.includes(eager))
         throw new Error(`${path} imports the mending of slips in another way than this expects.`);
       const lazy = "const readMended = (text: string) => require('./mending.js').readMended(text);";
@@ -77,6 +89,7 @@ const commandLine = {
 
 const server = (outdir, minify) => ({
   ...common,
+  plugins: [counted],
   entryPoints: {
     'server-bundle': 'server/src/main.ts',
     'wave-worker': 'server/src/waves/wave-worker.ts',
@@ -152,8 +165,8 @@ function publish(folder, files) {
 
 try {
   const results = await Promise.all([
-    build({ ...commandLine, plugins: [loadedApart], entryPoints: { cli: 'server/src/cli/main.ts' } }),
-    build({ ...commandLine, entryPoints: apart }),
+    build({ ...commandLine, plugins: [loadedApart, counted], entryPoints: { cli: 'server/src/cli/main.ts' } }),
+    build({ ...commandLine, plugins: [counted], entryPoints: apart }),
     build(server('server/dist', false)),
     build(server('extension/dist', true)),
     build(extension),

@@ -9,10 +9,10 @@ const v8 = require('node:v8');
 const settings = [
   // A heap this small is marked at once, without noting every change to it while that goes on.
   '--no-incremental-marking',
-  // Later: what has run five thousand times goes on for longer than what has run three thousand times.
-  '--invocation-count-for-turbofan=5000',
-  '--max-inlined-bytecode-size=100',
-  '--max-inlined-bytecode-size-cumulative=300',
+  // Later: what has run ten thousand times goes on for longer than what has run three thousand times.
+  '--invocation-count-for-turbofan=10000',
+  '--max-inlined-bytecode-size=60',
+  '--max-inlined-bytecode-size-cumulative=200',
   '--no-turbo-jt',
   '--no-turbo-loop-peeling',
   '--no-turbo-loop-rotation',

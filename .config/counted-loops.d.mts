@@ -1,0 +1,1 @@
+export function countedLoops(configFile: string): (path: string) => string | undefined;
