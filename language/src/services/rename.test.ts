@@ -94,6 +94,11 @@ describe('renaming', () => {
       'Back office',
       'another area of store hill is called Back office already; choose another name for area Plant room',
     ],
+    [
+      'spare1 : Board',
+      'cases',
+      'a bus of store hill, where rules are waived, is called cases already; choose another name for node spare1',
+    ],
     ['cases :', '  ', 'a name cannot be empty; write at least one character'],
   ])('of %j to %j is refused', (needle, name, message) => {
     expect(() => renamed(needle, name)).toThrow(message);
