@@ -1,5 +1,13 @@
 /** The landings of one bus while it is built: which mention is which landing, and what is said about each. */
-import { type Bus, type Place, type Port, type Sourced, soleServingPort, type Visit } from '@fieldpair/shared';
+import {
+  type Bus,
+  type Device,
+  type Place,
+  type Port,
+  type Sourced,
+  soleServingPort,
+  type Visit,
+} from '@fieldpair/shared';
 import type { LandingAddress, LandingReference, Landing as LandingTree, Name } from '../generated/reader.js';
 import { added, none } from '../short-list.js';
 import { unknownPort } from './device.js';
@@ -22,6 +30,9 @@ export class Landings {
   readonly #splices = new Map<string, LandingDraft>();
   readonly #strangers = new Map<string, NodeDraft>();
   readonly #index: number;
+  /** The device that was landed on last, and its port for this bus where none is written. */
+  #device: Device | undefined;
+  #portOfDevice: Port | undefined;
   /** Declared nodes that a name of no node may have meant. */
   readonly #meant = new Set<string>();
   readonly #bus: string;
@@ -184,7 +195,14 @@ export class Landings {
       else if (written.text !== undefined) unknownPort(written, device.name, device.ports, this.#notes, this.#bus);
       return found;
     }
-    return soleServingPort(node, this.#kind);
+    // Nearly all landings are on the same device as the one before; a revision may have other ports enabled.
+    if (device === this.#device && !node.revision) return this.#portOfDevice;
+    const port = soleServingPort(node, this.#kind);
+    if (!node.revision) {
+      this.#device = device;
+      this.#portOfDevice = port;
+    }
+    return port;
   }
 
   #add(name: string, place: Place): LandingDraft {

@@ -59,9 +59,12 @@ export class CatalogueScope {
   }
 
   /** The entries that were looked for and found: what a check of a store depends on. */
-  *used(): Generator<{ readonly kind: 'cable' | 'device'; readonly entry: Cable | Device }> {
-    for (const entry of this.#usedCables.values()) yield { kind: 'cable', entry };
-    for (const entry of this.#usedDevices.values()) yield { kind: 'device', entry };
+  get usedCables(): Iterable<Cable> {
+    return this.#usedCables.values();
+  }
+
+  get usedDevices(): Iterable<Device> {
+    return this.#usedDevices.values();
   }
 
   *devices(): Generator<Device> {

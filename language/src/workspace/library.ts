@@ -95,6 +95,11 @@ export class Library {
     return this.#absent.get(file);
   }
 
+  /** Whether any store is continued anywhere. */
+  get anyContinuing(): boolean {
+    return 0 < this.#continuing.size;
+  }
+
   continuing(): string[] {
     return [...this.#continuing].sort();
   }

@@ -82,6 +82,7 @@ export class StoreUnits {
   /** The files of a store, the one with its main part first. */
   filesOf(key: string): string[] {
     const [home = '', name = ''] = key.split('\n');
+    if (!this.#library.anyContinuing) return [home];
     const others = this.#library.continuing().filter((file) => file !== home && this.homeOf(file, name) === home);
     return [home, ...others];
   }
@@ -107,8 +108,12 @@ export class StoreUnits {
   }
 
   versionsOf(files: readonly string[]): number[] {
-    const all = new Set(files.flatMap((file) => this.#library.closure(file).files));
-    return [...all].map((file) => this.#library.entry(file)?.version ?? 0);
+    const [only = '', another] = files;
+    const all =
+      another === undefined
+        ? this.#library.closure(only).files
+        : [...new Set(files.flatMap((file) => this.#library.closure(file).files))];
+    return all.map((file) => this.#library.entry(file)?.version ?? 0);
   }
 
   unit(key: string): Unit | undefined {
@@ -151,8 +156,10 @@ export class StoreUnits {
 
 function usedBy(parts: readonly StorePart[]): string[] {
   const used = new Set<string>();
-  for (const { scope } of parts)
-    for (const { kind, entry } of scope.used()) used.add(usageKey(entry.place.file, kind, entry.name));
+  for (const { scope } of parts) {
+    for (const { place, name } of scope.usedCables) used.add(usageKey(place.file, 'cable', name));
+    for (const { place, name } of scope.usedDevices) used.add(usageKey(place.file, 'device', name));
+  }
   return [...used];
 }
 

@@ -6,6 +6,9 @@ import { cablePlaceOf, isPartlyShielded, isShielded } from './cables.js';
 import { exampleBoard, exampleCable, exampleHead, exampleStore, soundFile } from './example.js';
 import { pullFixes } from './pull-on.js';
 
+/** What a cable was last found to suit: stores without number have the same few. */
+const suitedFor = new WeakMap<Cable, { readonly needs: CableNeeds; readonly rate: number | undefined }>();
+
 export const cableUnsuited: BusRule = {
   id: 'cable-unsuited',
   scope: 'bus',
@@ -53,8 +56,13 @@ colours + white - blue`,
     if (!needs) return;
     const rate = bus.rate?.value;
     for (const [cable, runs] of runsByCable) {
+      const suited = suitedFor.get(cable);
+      if (suited?.needs === needs && suited.rate === rate) continue;
       const faults = cableFaults(cable, needs, true, rate);
-      if (faults.length === 0) continue;
+      if (faults.length === 0) {
+        suitedFor.set(cable, { needs, rate });
+        continue;
+      }
       // A bare stretch of a shielded bus is a gap in its shield and has its finding there, unless more is wrong with it.
       if (isPartlyShielded(study) && cableFaults(cable, needs, false, rate).length === 0) continue;
       const [first, ...others] = runs;
