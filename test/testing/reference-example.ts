@@ -15,7 +15,7 @@ const imports = Object.keys(catalogueFiles)
 
 /** A project of one text and of the catalogue, where the text imports it. */
 export const exampleProject = (text: string): Project =>
-  projectOf({ ...(text.startsWith(imports) ? catalogueFiles : {}), 'example.pair': text });
+  projectOf({ ...(text.includes('import "../catalogue/') ? catalogueFiles : {}), 'example.pair': text });
 
 /** Rules that judge how something is said, and not how something is wired. */
 export const exampleRules: ReadonlySet<string> = new Set([

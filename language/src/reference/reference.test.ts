@@ -102,6 +102,12 @@ test('whole files in the prose of the page have no findings, and lines of a bus 
   }
 });
 
+test.each(['README.md', 'extension/README.md'])('the examples of %s have no findings', (path) => {
+  const found = fences(read(`../../../${path}`));
+  expect(found.length).toBeGreaterThan(0);
+  for (const { body } of found) expect(told(body).map(({ rule, message }) => `${rule}: ${message}`)).toEqual([]);
+});
+
 test('the page has each part, and each link within it leads to a heading', () => {
   for (const [name, text] of referenceParts())
     expect(page).toContain(`<!-- ${name} -->\n${text}<!-- end of ${name} -->`);
