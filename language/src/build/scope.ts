@@ -77,15 +77,7 @@ export class CatalogueScope {
 
   /** Cables and repeaters by their names, those of nearer files first. */
   choices(): Store['choices'] {
-    const cables = new Map<string, Cable>();
-    const repeaters = new Map<string, Device>();
-    for (const file of this.#files) {
-      for (const cable of file.cables.values()) if (!cables.has(cable.name)) cables.set(cable.name, cable);
-      for (const device of file.devices.values()) {
-        if (device.role === 'repeater' && !repeaters.has(device.name)) repeaters.set(device.name, device);
-      }
-    }
-    return { cables: [...cables.values()], repeaters: [...repeaters.values()] };
+    return new Choices(this.#files);
   }
 
   #find<Entry extends Cable | Device>(
@@ -143,3 +135,28 @@ export class CatalogueScope {
 
 const cablesOf = ({ cables }: FileCatalogue) => cables;
 const devicesOf = ({ devices }: FileCatalogue) => devices;
+
+/** Gathered when somebody asks, which for a sound store nobody does: a catalogue may have hundreds. */
+class Choices {
+  readonly #files: readonly FileCatalogue[];
+
+  constructor(files: readonly FileCatalogue[]) {
+    this.#files = files;
+  }
+
+  get cables(): Cable[] {
+    return nearestOf(this.#files.flatMap(({ cables }) => [...cables.values()]));
+  }
+
+  get repeaters(): Device[] {
+    const devices = this.#files.flatMap(({ devices: all }) => [...all.values()]);
+    return nearestOf(devices.filter(({ role }) => role === 'repeater'));
+  }
+}
+
+/** Of those with the same name the first. */
+const nearestOf = <Entry extends { readonly name: string }>(entries: readonly Entry[]): Entry[] => {
+  const byName = new Map<string, Entry>();
+  for (const entry of entries) if (!byName.has(entry.name)) byName.set(entry.name, entry);
+  return [...byName.values()];
+};
