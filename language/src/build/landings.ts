@@ -8,18 +8,16 @@ import {
   soleServingPort,
   type Visit,
 } from '@fieldpair/shared';
-import type { LandingAddress, LandingReference, Landing as LandingTree, Name } from '../generated/reader.js';
+import type { LandingReference, Landing as LandingTree, Name } from '../generated/reader.js';
 import { added, none } from '../short-list.js';
 import { unknownPort } from './device.js';
 import type { DoubleNodes } from './double-node.js';
 import { LandingDraft } from './landing-draft.js';
+import { readProperty } from './landing-properties.js';
 import { NodeDraft } from './node-draft.js';
 import { reportNotOnBus } from './not-on-bus.js';
 import type { Notes, Spot } from './notes.js';
-import { terminationOf } from './port.js';
-import { repeatedFixes, type Said } from './repeated.js';
 import { didYouMean, nearest, renameFixes } from './suggest.js';
-import { wiringOf } from './two-wire.js';
 
 export class Landings {
   readonly all: LandingDraft[] = [];
@@ -84,7 +82,9 @@ export class Landings {
       statement,
       statementPlace,
     });
-    for (const property of tree.properties) this.#read(property, draft);
+    for (const property of tree.properties) {
+      if (!readProperty(property, draft, this.#bus, notes)) this.unclear = true;
+    }
     return draft;
   }
 
@@ -209,109 +209,5 @@ export class Landings {
     const draft = new LandingDraft(this.all.length, name, place);
     this.all.push(draft);
     return draft;
-  }
-
-  #readAddress(property: LandingAddress, draft: LandingDraft): void {
-    const written = property.address;
-    if (written?.value === undefined) return;
-    const notes = this.#notes;
-    const value = written.negative ? -written.value : written.value;
-    const address = { value, place: notes.between(written.start, written.end) };
-    if (!draft.address) draft.address = address;
-    else if (draft.address.value !== value) {
-      const first = draft.address;
-      draft.otherAddresses = added(draft.otherAddresses, address);
-      notes.report(
-        'statement-repeated',
-        `${draft.name} has address ${value} here and ${draft.address.value} before; keep the one that is set on the device`,
-        notes.place(property),
-        {
-          bus: this.#bus,
-          at: draft.name,
-          related: [{ message: `address ${first.value} is said here`, place: first.place }],
-          fixes: () =>
-            repeatedFixes(
-              { text: String(first.value), place: first.place },
-              { text: String(value), place: address.place },
-              notes.place(property),
-            ),
-        },
-      );
-    }
-  }
-
-  /** Reports what was said of a landing before: the first counts. */
-  #isRepeated({ name: at }: LandingDraft, before: Place | undefined, place: Place): boolean {
-    if (!before) return false;
-    const [first, second] = [before, place].map((one) => ({ text: this.#notes.textAt(one), place: one })) as [
-      Said,
-      Said,
-    ];
-    const message = `of ${at} the text says ${second.text} here and ${first.text} before; keep the one that holds`;
-    const related = [{ message: `${first.text} is said here`, place: before }];
-    const fixes = () => repeatedFixes(first, second);
-    this.#notes.report('statement-repeated', message, place, { bus: this.#bus, at, related, fixes });
-    return true;
-  }
-
-  #read(property: LandingTree['properties'][number], draft: LandingDraft): void {
-    if (property.type === 'LandingAddress') {
-      this.#readAddress(property, draft);
-      return;
-    }
-    const notes = this.#notes;
-    const place = notes.place(property);
-    switch (property.type) {
-      case 'Terminate': {
-        if (property.switched) {
-          if (this.#isRepeated(draft, draft.switchRequested, place)) break;
-          draft.switchRequested = place;
-          if (draft.port?.terminator?.mode === 'switch') {
-            const { mode: _, ...values } = draft.port.terminator;
-            draft.terminations = added(draft.terminations, { means: 'switch', ...values, place });
-          } else if (draft.port || draft.splice !== undefined) draft.missingSwitch = place;
-        } else {
-          const values = terminationOf(property.resistance, property.capacitance, notes);
-          if (values) draft.terminations = added(draft.terminations, { means: 'resistor', ...values, place });
-          else {
-            draft.terminatorUnclear = true;
-            this.unclear = true;
-          }
-        }
-        break;
-      }
-      case 'SwitchOff':
-        if (!this.#isRepeated(draft, draft.switchedOff, place)) draft.switchedOff = place;
-        break;
-      case 'Crossed':
-        if (!this.#isRepeated(draft, draft.crossed, place)) draft.crossed = place;
-        break;
-      case 'LandingShield':
-        if (property.treatment && !this.#isRepeated(draft, draft.shieldPlace, place)) {
-          draft.shield = property.treatment;
-          draft.shieldPlace = place;
-        }
-        break;
-      case 'LandingRevision':
-        break; // Collected with the nodes.
-      case 'Breaks':
-      case 'Across': {
-        const wiring = wiringOf(property, notes);
-        if (!wiring) break;
-        if (draft.wiring) {
-          notes.report(
-            'statement-repeated',
-            `the contact at ${draft.name} is wired in two ways; keep the one that is true: ${notes.textAt(draft.wiring.place)}, or ${notes.textAt(property)}`,
-            place,
-            {
-              bus: this.#bus,
-              at: draft.name,
-              related: [{ message: 'the other is said here', place: draft.wiring.place }],
-            },
-          );
-        } else draft.wiring = wiring;
-        break;
-      }
-    }
   }
 }

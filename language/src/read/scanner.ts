@@ -5,6 +5,7 @@
  * and gives up on anything else, so that Langium's lexer with its recovery reads such a text.
  */
 import { tokenNumbers } from '../generated/reader.js';
+import { Beyond, codesOf } from './codes.js';
 
 /** Token numbers with their places, ended by two tokens of number 0; shared, so valid until the next scan. */
 export interface Tokens {
@@ -67,12 +68,6 @@ const enum Class {
   Letter,
   Digit,
 }
-/** Stand for characters outside ASCII, which mean something only in quotes and comments, unless they are spaces. */
-const enum Beyond {
-  Other = 128,
-  Space = 129,
-  LineEnd = 130,
-}
 const classes = new Uint8Array(256);
 for (let code = 0; code < 128; code++) {
   const character = String.fromCharCode(code);
@@ -85,33 +80,6 @@ classes[Beyond.LineEnd] = Class.Space;
 const isWordPart = (code: number) => classes[code]! >= Class.Letter;
 const isDigit = (code: number) => 48 <= code && code <= 57;
 const isBlank = (code: number) => code === 32 || code === 9;
-
-/**
- * The characters of the text, one byte each, ended by a few that are none: looking at bytes is several times faster than
- * at a text, of which it has to be found out each time how it is laid out in memory.
- */
-let buffer = new Uint8Array(1 << 16);
-const encoder = new TextEncoder();
-
-function encode(text: string): Uint8Array {
-  const { length } = text;
-  if (buffer.length < length + 4) buffer = new Uint8Array(2 * length + 4);
-  const codes = buffer;
-  // As many bytes as characters: all are ASCII.
-  if (encoder.encodeInto(text, codes).written !== length) {
-    for (let at = 0; at < length; at++) {
-      const code = text.charCodeAt(at);
-      codes[at] = code < 128 ? code : codeBeyond(code);
-    }
-  }
-  codes.fill(0, length, length + 4);
-  return codes;
-}
-
-function codeBeyond(code: number): Beyond {
-  if (code === 0x2028 || code === 0x2029) return Beyond.LineEnd;
-  return /\s/.test(String.fromCharCode(code)) ? Beyond.Space : Beyond.Other;
-}
 
 const feetPattern = /\d+[ \t]*ft[ \t]+\d+(\.\d+)?[ \t]*in\b/y;
 let kinds = new Int32Array(4096);
@@ -131,7 +99,7 @@ function grow(): void {
 
 /** The tokens of a text, or undefined where it holds anything that is no token. */
 export function scan(text: string): Tokens | undefined {
-  const codes = encode(text);
+  const codes = codesOf(text);
   const { length } = text;
   let count = 0;
   let at = 0;
