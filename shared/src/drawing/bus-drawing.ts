@@ -69,6 +69,7 @@ export function drawBus(
     (bus.landings[landing]?.terminations.length !== 0 || bus.biases.some((bias) => bias.landing === landing));
   const scaled = options.scale ? toScale(page, strands, isLaden) : undefined;
   const place: Placing = scaled?.place ?? evenly(page);
+  const placed = strands.map(place);
   const context: BusContext = {
     study,
     marks,
@@ -76,7 +77,7 @@ export function drawBus(
     edges,
     scale: scaled !== undefined,
     letters: lettersOf(strands),
-    joints: jointsOf(strands),
+    joints: jointsOf(placed),
     group,
     keyOf,
   };
@@ -86,8 +87,8 @@ export function drawBus(
   const parts: Part[] = [heading.part];
   let bottom = heading.bottom;
   const spots: JointSpot[] = [];
-  for (const strand of strands) {
-    const drawn = drawStrand(context, strand, place(strand), bottom + 10);
+  for (const [index, strand] of strands.entries()) {
+    const drawn = drawStrand(context, strand, placed[index]!, bottom + 10);
     parts.push(...drawn.parts);
     spots.push(...drawn.spots);
     bottom = drawn.bottom;

@@ -2,20 +2,22 @@
  * What joins the places at which one landing is drawn: a thin line from its lead down beside its card, and to where each
  * further stretch of cable begins or arrives. Thin lines mean one landing, as leads do; only cable is drawn broad.
  *
- * Each landing has a lane of its own in the margin and below the rows, so that no two joints lie on each other. There is
- * room for a few; what is beyond has the letters on the cards alone, as taps have.
+ * Joints run in lanes in the margin, between the cards and below the rows. Two that share rows have lanes of their own, so
+ * that none lies on another. The margin and the gaps between the cards have room for five; what is beyond has the
+ * letters on the cards alone, as taps have.
  */
 import type { LandingIndex } from '../network.js';
 import type { BusContext } from './bus-drawing.js';
+import type { PlacedStop } from './rows.js';
 import type { Part, Shape } from './scene.js';
 import { circle, n, path } from './shapes.js';
-import type { Strand } from './strands.js';
 import { nameOf } from './words.js';
 
-const mostLanes = 3;
-const lanePitch = 5;
-/** Where lanes go down between two cards, from the middle of the gap. */
-const gutterShifts = [0, 3, -3] as const;
+const mostLanes = 5;
+/** Between lanes in the margin and below the rows, and between two cards: closer where there are many. */
+const pitchOf = (lanes: number) => (lanes <= 3 ? { lane: 5, gutter: 3 } : { lane: 3.6, gutter: 2 });
+/** In the middle of the gap, then to its sides in turn. */
+const gutterShift = (lane: number) => (lane % 2 ? 1 : -1) * Math.ceil(lane / 2);
 /** The open circle at which a drawing goes on. */
 const openDot = 4.5;
 /** So much longer are the leads of a row from which a joint leaves. */
@@ -38,19 +40,46 @@ export interface JointSpot {
 }
 
 /** The lanes of the landings that are joined by lines, in the order in which they are drawn again. */
-export function jointsOf(strands: readonly Strand[]): Map<LandingIndex, number> {
-  const stops = strands.flatMap((strand) => strand.stops);
-  const drawn = new Set(stops.flatMap(({ landing, again }) => (landing === undefined || again ? [] : [landing])));
+export function jointsOf(strands: readonly (readonly PlacedStop[])[]): Map<LandingIndex, number> {
+  const extents = new Map<LandingIndex, { first: number; last: number; isDrawn: boolean; again: number }>();
+  let above = 0;
+  let order = 0;
+  for (const stops of strands) {
+    for (const { stop, row } of stops) {
+      const { landing, again } = stop;
+      if (landing === undefined) continue;
+      const extent = extents.get(landing) ?? {
+        first: above + row,
+        last: 0,
+        isDrawn: false,
+        again: Number.POSITIVE_INFINITY,
+      };
+      extents.set(landing, extent);
+      extent.last = above + row;
+      if (again) extent.again = Math.min(extent.again, order);
+      else extent.isDrawn = true;
+      order++;
+    }
+    above += (stops.at(-1)?.row ?? -1) + 1;
+  }
+  const wanted = [...extents].filter(([, { isDrawn, again }]) => isDrawn && again < Number.POSITIVE_INFINITY);
+  wanted.sort(([, left], [, right]) => left.again - right.again);
   const joints = new Map<LandingIndex, number>();
-  for (const { landing, again } of stops) {
-    if (!again || landing === undefined || !drawn.has(landing) || joints.has(landing)) continue;
-    if (joints.size < mostLanes) joints.set(landing, joints.size);
+  const taken: { first: number; last: number }[][] = Array.from({ length: mostLanes }, () => []);
+  for (const [landing, { first, last }] of wanted) {
+    const lane = taken.findIndex((others) => others.every((other) => other.last < first || last < other.first));
+    if (lane < 0) continue;
+    taken[lane]!.push({ first, last });
+    joints.set(landing, lane);
   }
   return joints;
 }
 
+const lanesOf = (joints: ReadonlyMap<LandingIndex, number>): number => Math.max(-1, ...joints.values()) + 1;
+
 /** How much a row is taller for the lanes below it. */
-export const lanesHeight = (joints: ReadonlyMap<LandingIndex, number>): number => 7 + joints.size * lanePitch;
+export const lanesHeight = (joints: ReadonlyMap<LandingIndex, number>): number =>
+  7 + lanesOf(joints) * pitchOf(lanesOf(joints)).lane;
 
 /** A part for each jointed landing. */
 export function drawJoints(context: BusContext, spots: readonly JointSpot[]): Part[] {
@@ -68,18 +97,19 @@ export function drawJoints(context: BusContext, spots: readonly JointSpot[]): Pa
 }
 
 function jointShapes(
-  { page, scale }: BusContext,
+  { page, scale, joints }: BusContext,
   first: JointSpot,
   others: readonly JointSpot[],
   lane: number,
 ): Shape[] {
-  const margin = page.left - lanePitch * (lane + 1);
+  const pitch = pitchOf(lanesOf(joints));
+  const margin = page.left - pitch.lane * (lane + 1);
   const leaves = ({ line, cards }: JointSpot) => (scale ? cards - leaving.scaled : line + leaving.evenly);
   const gutter = ({ card }: JointSpot) => {
     const x = card - page.pitch / 2;
-    return x <= page.left + 0.5 ? margin : x + (gutterShifts[lane] ?? 0);
+    return x <= page.left + 0.5 ? margin : x + gutterShift(lane) * pitch.gutter;
   };
-  const below = ({ lanes }: JointSpot) => lanes + lane * lanePitch;
+  const below = ({ lanes }: JointSpot) => lanes + lane * pitch.lane;
   const out = gutter(first);
   const wayTo = (other: JointSpot): string => {
     const start = `M${n(first.card)} ${n(leaves(first))}H${n(out)}`;
