@@ -30,7 +30,8 @@ export function landingFigures(
   const { rise, fall } = nominal.signals[landing]!;
   const swing = Math.abs(rise.end);
   let peak = swing;
-  for (const value of rise.row) peak = Math.max(peak, Math.abs(value));
+  const { row } = rise;
+  for (let point = 0; point < row.length; point++) peak = Math.max(peak, Math.abs(row[point]!));
   const settling = Math.max(lastLeaving(rise, settledBand * swing), lastLeaving(fall, settledBand * swing));
   return {
     delay: seconds(Math.max(0, firstReaching(rise, rise.end / 2) ?? 0)),

@@ -54,7 +54,10 @@ export function busWaves(
 /** The response of a node in volts; nothing at all where no cable leads from the driver. */
 function scaled({ start, spacing, rows, ends }: StepResponse, node: number, scale: number): Sampled {
   if (node === -1) return { start, spacing, row: new Float64Array(0), end: 0 };
-  return { start, spacing, row: rows[node]!.map((value) => value * scale), end: ends[node]! * scale };
+  const row = rows[node]!;
+  const scaledRow = new Float64Array(row.length);
+  for (let point = 0; point < row.length; point++) scaledRow[point] = row[point]! * scale;
+  return { start, spacing, row: scaledRow, end: ends[node]! * scale };
 }
 
 /** What a landing has once all has come to rest; volts, with the bus the right way round. */

@@ -2,7 +2,7 @@
  * The fast Fourier transform of a power of two points, in place (J. W. Cooley, J. W. Tukey 1965), for one size that is
  * used many times.
  */
-export class FourierTransform {
+class FourierTransform {
   private readonly cosines: Float64Array;
   private readonly sines: Float64Array;
   private readonly reversed: Uint32Array;
@@ -34,7 +34,16 @@ export class FourierTransform {
       re[other] = keptRe;
       im[other] = keptIm;
     }
-    for (let half = 1; half < size; half <<= 1) {
+    // The first round turns nothing.
+    for (let left = 0; left < size; left += 2) {
+      const keptRe = re[left]!;
+      const keptIm = im[left]!;
+      re[left] = keptRe + re[left + 1]!;
+      im[left] = keptIm + im[left + 1]!;
+      re[left + 1] = keptRe - re[left + 1]!;
+      im[left + 1] = keptIm - im[left + 1]!;
+    }
+    for (let half = 2; half < size; half <<= 1) {
       const stride = size / (2 * half);
       for (let start = 0; start < size; start += 2 * half) {
         for (let offset = 0, turn = 0; offset < half; offset++, turn += stride) {
@@ -52,4 +61,17 @@ export class FourierTransform {
       }
     }
   }
+}
+
+/** By size, of which there are few; kept, since its sines take longer than a transform. */
+const transforms = new Map<number, FourierTransform>();
+
+/** @throws RangeError when the size is no power of two. */
+export function fourierTransform(size: number): FourierTransform {
+  let transform = transforms.get(size);
+  if (!transform) {
+    transform = new FourierTransform(size);
+    transforms.set(size, transform);
+  }
+  return transform;
 }

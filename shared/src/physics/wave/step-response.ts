@@ -18,7 +18,7 @@
  */
 import { CircuitSolver, eliminationFor } from './circuit-solver.js';
 import type { Elimination } from './elimination.js';
-import { FourierTransform } from './fft.js';
+import { fourierTransform } from './fft.js';
 import { delayPerMetre, noMedium, type WaveCircuit } from './wave-circuit.js';
 
 /** Points of the answer for each sigma of the edge. */
@@ -90,7 +90,7 @@ export function stepResponse(
   return {
     start: -edgeCentre * sigma,
     spacing: sigma / pointsPerSigma,
-    rows: computed.rows.map((row) => row.slice(0, count)),
+    rows: computed.rows.map((row) => row.subarray(0, count)),
     ends: computed.ends,
     settled,
     sigma,
@@ -137,10 +137,16 @@ function chosenWindow(circuit: WaveCircuit, transform: StepTransform, sigma: num
 /** The last point at which any row is farther from its end than a share of the largest one; -1 for none. */
 function lastMoving(rows: readonly Float64Array[], ends: Float64Array, share: number): number {
   let largest = 0;
-  for (const end of ends) largest = Math.max(largest, Math.abs(end));
-  for (const row of rows) for (const value of row) largest = Math.max(largest, Math.abs(value) * 0.1);
+  let peak = 0;
+  for (let node = 0; node < rows.length; node++) {
+    const row = rows[node]!;
+    largest = Math.max(largest, Math.abs(ends[node]!));
+    for (let point = 0; point < row.length; point++) peak = Math.max(peak, Math.abs(row[point]!));
+  }
+  largest = Math.max(largest, peak * 0.1);
   let last = -1;
-  for (const [node, row] of rows.entries()) {
+  for (let node = 0; node < rows.length; node++) {
+    const row = rows[node]!;
     const end = ends[node]!;
     let point = row.length - 1;
     while (last < point && Math.abs(row[point]! - end) <= share * largest) point--;
@@ -177,13 +183,14 @@ class StepTransform {
   response(sigma: number, points: number): { readonly rows: Float64Array[]; readonly ends: Float64Array } {
     const { solver, ends, circuit, gain } = this;
     const { rowOf, size } = solver.elimination;
+    const { voltsRe, voltsIm } = solver;
     const spacing = sigma / pointsPerSigma;
     const duration = points * spacing;
     const shift = damping / duration;
     const turn = (2 * Math.PI) / duration;
     const count = Math.min(points / 2, Math.floor(lastFrequency / (sigma * turn)) + 1);
-    const spectraRe = Array.from({ length: size }, () => new Float64Array(count));
-    const spectraIm = Array.from({ length: size }, () => new Float64Array(count));
+    // Two real signals by each transform: positive frequencies are A + jB, negative ones conj(A) + j conj(B).
+    const signals = Array.from({ length: size + (size & 1) }, () => new Float64Array(points));
     const rowEnds = new Float64Array(size);
     for (let node = 0; node < circuit.nodeCount; node++) rowEnds[rowOf[node]!] = ends[node]!;
     for (let frequency = 0; frequency < count; frequency++) {
@@ -195,61 +202,57 @@ class StepTransform {
       const scale = size2 / (shift * shift + omega * omega) / duration / (frequency === 0 ? 2 : 1);
       const edgeRe = (Math.cos(angle) * shift + Math.sin(angle) * omega) * scale;
       const edgeIm = (Math.sin(angle) * shift - Math.cos(angle) * omega) * scale;
-      for (let row = 0; row < size; row++) {
-        const re = solver.voltsRe[row]! * gain - rowEnds[row]!;
-        const im = solver.voltsIm[row]! * gain;
-        spectraRe[row]![frequency] = re * edgeRe - im * edgeIm;
-        spectraIm[row]![frequency] = re * edgeIm + im * edgeRe;
+      const mirrored = (points - frequency) & (points - 1);
+      for (let row = 0; row < size; row += 2) {
+        const re = voltsRe[row]! * gain - rowEnds[row]!;
+        const im = voltsIm[row]! * gain;
+        const leftRe = re * edgeRe - im * edgeIm;
+        const leftIm = re * edgeIm + im * edgeRe;
+        let rightRe = 0;
+        let rightIm = 0;
+        if (row + 1 < size) {
+          const otherRe = voltsRe[row + 1]! * gain - rowEnds[row + 1]!;
+          const otherIm = voltsIm[row + 1]! * gain;
+          rightRe = otherRe * edgeRe - otherIm * edgeIm;
+          rightIm = otherRe * edgeIm + otherIm * edgeRe;
+        }
+        const left = signals[row]!;
+        const right = signals[row + 1]!;
+        left[frequency]! += leftRe - rightIm;
+        right[frequency]! += leftIm + rightRe;
+        left[mirrored]! += leftRe + rightIm;
+        right[mirrored]! += rightRe - leftIm;
       }
     }
-    const byRow = inverted(spectraRe, spectraIm, points);
-    restoreEnds(byRow, rowEnds, shift * spacing, sigma, spacing);
-    return { rows: Array.from(rowOf, (row) => byRow[row]!), ends };
+    const transform = fourierTransform(points);
+    for (let row = 0; row < size; row += 2) transform.inverse(signals[row]!, signals[row + 1]!);
+    restoreEnds(signals.slice(0, size), rowEnds, points);
+    return { rows: Array.from(rowOf, (row) => signals[row]!), ends };
   }
-}
-
-/** Real signals of spectra of positive frequencies, two of them by each transform. */
-function inverted(re: readonly Float64Array[], im: readonly Float64Array[], points: number): Float64Array[] {
-  const transform = new FourierTransform(points);
-  const signals: Float64Array[] = [];
-  for (let first = 0; first < re.length; first += 2) {
-    const left = new Float64Array(points);
-    const right = new Float64Array(points);
-    // The transform of A + jB where a and b are real: positive frequencies A + jB, negative ones conj(A) + j conj(B).
-    const [aRe, aIm] = [re[first]!, im[first]!];
-    const bRe = re[first + 1] ?? left;
-    const bIm = im[first + 1] ?? left;
-    for (let frequency = 0; frequency < aRe.length; frequency++) {
-      const mirrored = (points - frequency) & (points - 1);
-      const [ar, ai, br, bi] = [aRe[frequency]!, aIm[frequency]!, bRe[frequency]!, bIm[frequency]!];
-      left[frequency]! += ar - bi;
-      right[frequency]! += ai + br;
-      left[mirrored]! += ar + bi;
-      right[mirrored]! += br - ai;
-    }
-    transform.inverse(left, right);
-    signals.push(left);
-    if (first + 1 < re.length) signals.push(right);
-  }
-  return signals;
 }
 
 /** Undoes the damping and adds each row's end times the driver's own edge. */
-function restoreEnds(
-  rows: readonly Float64Array[],
-  ends: Float64Array,
-  growth: number,
-  sigma: number,
-  spacing: number,
-) {
-  const points = rows[0]!.length;
-  for (let point = 0; point < points; point++) {
-    const factor = Math.exp(growth * point);
-    const edge = gaussianIntegral(point * (spacing / sigma) - edgeCentre);
-    for (let row = 0; row < rows.length; row++) {
-      rows[row]![point] = rows[row]![point]! * factor + ends[row]! * edge;
-    }
+function restoreEnds(rows: readonly Float64Array[], ends: Float64Array, points: number): void {
+  const growth = growthOver(points);
+  for (let index = 0; index < rows.length; index++) {
+    const row = rows[index]!;
+    const end = ends[index]!;
+    const rising = Math.min(points, edgeShares.length);
+    for (let point = 0; point < rising; point++) row[point] = row[point]! * growth[point]! + end * edgeShares[point]!;
+    for (let point = rising; point < points; point++) row[point] = row[point]! * growth[point]! + end;
   }
+}
+
+/** By what the damping of a window has to be undone at each of its points; by their number, a power of two. */
+const growths = new Map<number, Float64Array>();
+
+function growthOver(points: number): Float64Array {
+  let growth = growths.get(points);
+  if (!growth) {
+    growth = Float64Array.from({ length: points }, (_, point) => Math.exp((damping * point) / points));
+    growths.set(points, growth);
+  }
+  return growth;
 }
 
 /** The share of a Gaussian below so many sigma, to 1.2e-7: erfc by W. J. Cody's way of a Chebyshev fit (Numerical Recipes, erfcc). */
@@ -267,3 +270,8 @@ const erfcCoefficients = [
   0.17087277, -0.82215223, 1.48851587, -1.13520398, 0.27886807, -0.18628806, 0.09678418, 0.37409196, 1.00002368,
   -1.26551223,
 ];
+
+/** The driver's edge at the first points; past these it is over. */
+const edgeShares = Float64Array.from({ length: 64 }, (_, point) =>
+  gaussianIntegral(point / pointsPerSigma - edgeCentre),
+);
