@@ -3,8 +3,8 @@
 const v8 = require('node:v8');
 
 /**
- * Each of these takes from what V8 does to a function that has become hot, which makes it run some per cent faster and
- * pays after seconds. On one processor all of it is time that the work waits for; measured on checks of 1,000 stores.
+ * Most of these take from what V8 does to a function that has become hot, which makes it run some per cent faster and pays
+ * after seconds. On one processor all of it is time that the work waits for; measured on checks of 1,000 stores.
  */
 const settings = [
   // A heap this small is marked at once, without noting every change to it while that goes on.
