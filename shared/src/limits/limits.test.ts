@@ -45,7 +45,7 @@ describe('the load limit', () => {
   const biased = (kind: Parameters<typeof busOf>[0]) =>
     busOf(kind).from('a', { device: nodeDevice }).bias('a', 560).built().bus;
 
-  it('is 32 unit loads (TIA-485-A), and 4 fewer on Modbus that is polarized (V1.02, 3.4.6)', () => {
+  it('is 32 unit loads (TIA-485-A), and 4 fewer on Modbus that is biased (V1.02, 3.4.6)', () => {
     expect(loadLimit(busWith('modbus-rtu', 9600).bus)?.value).toBe(32);
     expect(loadLimit(biased('modbus-rtu'))?.value).toBe(28);
     expect(loadLimit(biased('rs485'))?.value).toBe(32);

@@ -15,7 +15,7 @@ const modbusDevices = (biased: boolean): number => (biased ? 28 : 32);
 
 const biasedModbusLimit: Limit = {
   value: modbusDevices(true),
-  meaning: 'the most that a Modbus line carries when it is polarized: 32 less 4',
+  meaning: 'the most that a Modbus line carries when it is biased: 32 less 4',
   source: 'MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6',
   strength: 'required',
 };
@@ -38,7 +38,7 @@ export function biasLimit(kind: Bus['kind']): Limit | undefined {
     case 'modbus-rtu':
       return {
         value: 1,
-        meaning: 'the most places that may polarize a Modbus line',
+        meaning: 'the most places that may bias a Modbus line',
         source: 'MODBUS over Serial Line V1.02, 3.4.6',
         strength: 'required',
       };
@@ -54,10 +54,10 @@ export function biasLimit(kind: Bus['kind']): Limit | undefined {
   }
 }
 
-/** Devices that a Modbus line takes without a repeater whatever their loads; polarization costs four. */
+/** Devices that a Modbus line takes without a repeater whatever their loads; bias costs four. */
 export const deviceLimit = (biased: boolean): Limit => ({
   value: modbusDevices(biased),
-  meaning: `the most that a Modbus line takes without a repeater${biased ? ' when it is polarized' : ''}`,
+  meaning: `the most that a Modbus line takes without a repeater${biased ? ' when it is biased' : ''}`,
   source: 'MODBUS over Serial Line V1.02, 3.4.1 and 3.4.6',
   strength: 'required',
 });

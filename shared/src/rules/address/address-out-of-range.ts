@@ -45,8 +45,8 @@ function checkAll(store: Store, bus: Bus, landings: readonly Landing[], report: 
     const whose = isHigh ? `the ${bus.kind} address of a head, which passes the token,` : `a ${bus.kind} address`;
     report({
       message: space
-        ? `${name} has ${addressText(address.value)}; ${whose} is a whole number from ${space.low} to ${highestOf(space, role)} (${space.source})`
-        : `${name} has ${addressText(address.value)}; an address is a whole number from 0 up`,
+        ? `${name} has ${addressText(address.value)}; ${whose} is a whole number from ${space.low} to ${highestOf(space, role)} (${space.source}): give it one of these`
+        : `${name} has ${addressText(address.value)}; an address is a whole number from 0 up: give it one`,
       place: address.place,
       at: name,
       fixes: () => addressFixes(store, bus, landing),

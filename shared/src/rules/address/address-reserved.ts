@@ -32,7 +32,7 @@ ${soundRemarks}`),
         const use = address && space?.reservedFor(address.value);
         if (!address || use === undefined) continue;
         report({
-          message: `${name} has address ${address.value}, which is kept for ${use}; devices have ${space?.low} to ${space?.high} (${space?.source})`,
+          message: `${name} has address ${address.value}, which is kept for ${use}; devices have ${space?.low} to ${space?.high} (${space?.source}): give it one of these`,
           place: address.place,
           at: name,
           fixes: () => addressFixes(store, bus, landing),

@@ -14,7 +14,7 @@ it('counts a protocol that an RS-485 port does not speak', () => {
 it('tells a device that has no port for the bus', () => {
   const none = bad.replace('.link', '').replace('speaks modbus-rtu', 'speaks bacnet-mstp');
   expect(found(none).map(({ message }) => message)).toEqual([
-    'caseA1 has no port for modbus-rtu; its ports are link (can) and field (rs485 for bacnet-mstp)',
+    'caseA1 has no port for modbus-rtu; its ports are link (can) and field (rs485 for bacnet-mstp); land another device there, or write the kind that bus chillers really is',
   ]);
 });
 

@@ -62,7 +62,7 @@ export const portKindMismatch: BusRule = {
           });
         } else if (node && device && !landing.portPlace) {
           report({
-            message: `${node.name} has no port for ${kind}; its ports are ${listed(possible.map((one) => `${one.name} (${purposeOf(one)})`))}`,
+            message: `${node.name} has no port for ${kind}; its ports are ${listed(possible.map((one) => `${one.name} (${purposeOf(one)})`))}; land another device there, or write the kind that bus ${bus.name} really is`,
             place: landing.place,
             related: [{ message: `device ${device.name} is described here`, place: device.place }],
             at: name,

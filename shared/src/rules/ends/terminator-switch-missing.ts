@@ -34,7 +34,7 @@ export const terminatorSwitchMissing: BusRule = {
         ? `land ${partsText(dueTermination(bus, landing, form))} instead, and write it`
         : 'remove terminate switch';
       report({
-        message: `${what} has no terminator that could be switched on, so ${landing.name} has none by terminate switch; ${instead}`,
+        message: `${what} has no terminator that could be switched on, so that terminate switch terminates nothing at ${landing.name}; ${instead}`,
         place: landing.missingSwitch,
         at: landing.name,
         fixes: () => {

@@ -20,7 +20,7 @@ export const cableTooWarm: BusRule = {
     const { ambient } = bus;
     if (!ambient || ambient.value <= segmentWarmth.value) return;
     report({
-      message: `the cable of segment ${bus.name} is at ${formatNumber(ambient.value, 1)} degC; ${segmentWarmth.value} degC is ${segmentWarmth.meaning}: lead it another way, or reckon with shorter reach`,
+      message: `the cable of segment ${bus.name} is at ${formatNumber(ambient.value, 1)} degC; ${segmentWarmth.value} degC is ${segmentWarmth.meaning}: lead it another way, or plan for a shorter reach`,
       place: ambient.place,
     });
   },

@@ -19,7 +19,7 @@ export const rateUnsuited: BusRule = {
     const known = rate && ratesOf(bus, rate.value);
     if (!rate || known === undefined) return;
     report({
-      message: `bus ${bus.name} runs at ${formatRate(rate.value)}; ${known}`,
+      message: `bus ${bus.name} runs at ${formatRate(rate.value)}; ${known}: write the rate that its devices are set to`,
       place: rate.place,
       fixes: () =>
         bus.kind === 'free-topology'

@@ -37,7 +37,7 @@ export const repeaterNeeded: BusRule = {
   },
   explanation: {
     what: 'More devices than a Modbus line takes without a repeater, and their loads are not all documented; or more than 64 on a segment of free topology.',
-    why: 'Thirty-two devices of one unit load are what every driver carries. More are allowed where the documents of the devices show that their loads add up to no more; polarization costs four.',
+    why: 'Thirty-two devices of one unit load are what every driver carries. More are allowed where the documents of the devices show that their loads add up to no more; bias costs four.',
     field: 'The bus grows unsure with each device that is added, first in the heat and at the far end.',
     mend: 'Write the load of each port in the catalogue, from its documents, or divide the bus with a repeater; a fix does that where the catalogue has one that fits, with as many as are needed.',
     bad: loadExample({ load: undefined, runs: crowd(33), repeater: true }),

@@ -17,7 +17,7 @@ export const endResistorValue: BusRule = {
       const [resistor] = resistorsAt(landing);
       if (!resistor || due === undefined) continue;
       report({
-        message: `${landing.name} ends bus ${loop.bus.name} with ${formatResistor(resistor.resistance)}; ${loop.input.name} expects ${formatResistor(due)}: take the resistor that came with the panel`,
+        message: `${landing.name} ends bus ${loop.bus.name} with ${formatResistor(resistor.resistance)}; ${loop.input.name} expects ${formatResistor(due)}: land one of that value instead`,
         place: resistor.place ?? landing.place,
         at: landing.name,
         fixes: () =>

@@ -67,7 +67,7 @@ colours + white - blue`,
       if (isPartlyShielded(study) && cableFaults(cable, needs, false, rate).length === 0) continue;
       const [first, ...others] = runs;
       report({
-        message: `cable ${cable.name} does not suit bus ${bus.name} (${bus.kind}): ${faults.join('; ')}`,
+        message: `cable ${cable.name} does not suit bus ${bus.name} (${bus.kind}): ${faults.join('; ')}; pull one that has what is due`,
         place: cablePlaceOf(bus, first),
         related: [
           { message: `cable ${cable.name} is described here`, place: cable.place },

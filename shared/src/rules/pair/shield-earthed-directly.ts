@@ -33,7 +33,7 @@ export const shieldEarthedDirectly: BusRule = {
       const landing = index === undefined ? undefined : bus.landings[index];
       if (!landing || through?.capacitance !== undefined) continue;
       report({
-        message: `the shield of segment ${bus.name} is earthed at ${landing.name} ${through ? 'through a resistor alone' : 'directly'}; on free topology it goes to earth through 470 kohm with 0.1 uF across`,
+        message: `the shield of segment ${bus.name} is earthed at ${landing.name} ${through ? 'through a resistor alone' : 'directly'}; on free topology it goes to earth through 470 kohm with 0.1 uF across: fit the two there`,
         place,
         at: landing.name,
         fixes: () => [

@@ -17,7 +17,7 @@ export const danglingRun: BusRule = {
       const run = bus.runs[index]!;
       const text = runText(bus, index, study.lengthText);
       report({
-        message: `${text} ends nowhere; write where it lands (to DEVICE), or mark it spare if it is connected at neither end`,
+        message: `${text} ends nowhere; write where it lands (to LANDING), or mark it spare if it is connected at neither end`,
         place: run.place,
         at: bus.landings[run.from]!.name,
         fixes: () => [

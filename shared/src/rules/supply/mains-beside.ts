@@ -13,7 +13,7 @@ export const mainsBeside: BusRule = {
     const [first, ...others] = runs;
     if (!first) return;
     report({
-      message: `${runText(bus, first.index, lengthText)} of bus ${bus.name} lies beside mains; low voltage shares no cable, tray, box or conduit with power conductors unless a barrier parts them: lay it apart, or say why it may stay`,
+      message: `${runText(bus, first.index, lengthText)} of bus ${bus.name} lies beside mains; low voltage shares no cable, tray, box or conduit with power conductors unless a barrier parts them: lay it apart, or waive this with the reason why it may stay`,
       place: first.besideMains ?? first.place,
       at: bus.landings[first.to ?? first.from]!.name,
       related: others.map(({ besideMains, place }) => ({ message: 'so does this run', place: besideMains ?? place })),

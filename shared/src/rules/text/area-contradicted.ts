@@ -49,7 +49,7 @@ export const areaContradicted: StoreRule = {
           told.add(node);
           report({
             bus,
-            message: `${name} is under area ${area.value} here, and ${other.name} under ${other.area?.value}; ${node.name} hangs in one of them`,
+            message: `${name} is under area ${area.value} here, and ${other.name} under ${other.area?.value}; ${node.name} hangs in one of them: write both landings under that one`,
             place,
             related: [
               { message: `${other.name} is under area ${other.area?.value}`, place: other.place },

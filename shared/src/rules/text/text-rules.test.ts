@@ -27,7 +27,7 @@ describe('areas', () => {
   it('are told once for a node, however often it is landed, and only where two are named', () => {
     const bad = rule?.explanation.bad ?? '';
     expect(told(bad)).toEqual([
-      'head.field2 is under area Back office here, and head.field1 under Plant room; head hangs in one of them',
+      'head.field2 is under area Back office here, and head.field1 under Plant room; head hangs in one of them: write both landings under that one',
     ]);
     expect(told(bad.replace('    area "Back office"\n', ''))).toEqual([]);
     expect(told(bad.replace('area "Back office"', 'area ""'))).toEqual([]);
