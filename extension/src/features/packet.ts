@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import { commands, Disposable, ProgressLocation, Uri, window, workspace } from 'vscode';
 import type { PacketFormat, PacketParams } from '../../../server/src/protocol.js';
 import type { Client } from '../client.js';
@@ -61,7 +62,13 @@ export function packet(client: Client): Disposable {
         ...(workspace.workspaceFolders?.[0] && { defaultUri: workspace.workspaceFolders[0].uri }),
       })) ?? [];
     if (!folder) return;
-    const wanted = { ...params, folder: folder.toString(), formats: chosen.map(({ format }) => format) };
+    const font = fontFor(Uri.parse(params.uri));
+    const wanted = {
+      ...params,
+      folder: folder.toString(),
+      formats: chosen.map(({ format }) => format),
+      ...(font !== undefined && { font }),
+    };
     const title = 'Fieldpair writes the installer\u2019s packet';
     const saved = await window.withProgress({ location: ProgressLocation.Notification, title }, () =>
       client.request('fieldpair/savePacket', wanted),
@@ -69,8 +76,12 @@ export function packet(client: Client): Disposable {
     if ('problem' in saved) throw new Error(saved.problem);
     const written = Uri.parse(saved.folder);
     const message = `${counted(saved.files, 'file')} written to ${written.fsPath}.`;
-    const choice = await window.showInformationMessage(message, 'Show in Folder');
-    if (choice) await commands.executeCommand('revealFileInOS', written);
+    const { lacking } = saved;
+    const choice = await (lacking === undefined
+      ? window.showInformationMessage(message, showInFolder)
+      : window.showWarningMessage(`${message} ${lackingText(lacking)}`, showInFolder, chooseFont));
+    if (choice === showInFolder) await commands.executeCommand('revealFileInOS', written);
+    if (choice === chooseFont) await commands.executeCommand('workbench.action.openSettings', 'fieldpair.font');
   };
 
   return Disposable.from(
@@ -78,6 +89,20 @@ export function packet(client: Client): Disposable {
     registerCommand(client, 'fieldpair.makePacket', make),
     registerCommand(client, 'fieldpair.savePacket', save),
   );
+}
+
+const showInFolder = 'Show in Folder';
+const chooseFont = 'Choose a Font';
+
+const lackingText = (lacking: string): string =>
+  `Its PDF has boxes for ${counted([...lacking].length, 'character')} that its typeface lacks, ${lacking}.`;
+
+/** The font file of the settings; a path that is not whole starts at the folder of the workspace that has the text. */
+function fontFor(source: Uri): string | undefined {
+  const font = workspace.getConfiguration('fieldpair', source).get<string>('font', '').trim();
+  if (font === '') return undefined;
+  const folder = (workspace.getWorkspaceFolder(source) ?? workspace.workspaceFolders?.[0])?.uri.fsPath;
+  return folder === undefined ? font : resolve(folder, font);
 }
 
 /** An editor that shows a text; the active one when none is named and it shows a `.pair` text. */

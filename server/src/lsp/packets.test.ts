@@ -2,7 +2,7 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { plainStore } from '../packet/testing/stores.js';
 import type { PacketPage, PacketParams, SavedPacket, SavePacketParams } from '../protocol.js';
@@ -66,6 +66,22 @@ describe('a packet from the server', () => {
       'northgate-packet.xlsx',
     ]);
     expect(readFileSync(join(folder, 'out/northgate/northgate-packet.pdf'), 'latin1')).toMatch(/^%PDF-1\.7/);
+  });
+
+  it('names the characters that its PDF cannot show, and takes a font for them', async () => {
+    const text = plainStore.replace('"Cases"', '"\u51b7\u51cd\u5eab"');
+    const textDocument = { uri: uriOf('store.pair'), version: 2 };
+    await server.client.sendNotification('textDocument/didChange', { textDocument, contentChanges: [{ text }] });
+    expect(await save({ formats: ['pdf'] })).toMatchObject({ files: 1, lacking: '\u51b7\u51cd\u5eab' });
+    writeFileSync(join(folder, 'none.ttf'), 'no font');
+    const font = join(folder, 'none.ttf');
+    expect(await save({ formats: ['pdf'], font })).toEqual({
+      problem: `the font ${font} cannot be used: it is no TrueType or OpenType font`,
+    });
+    // No other format needs it.
+    expect(await save({ formats: ['csv'], font })).not.toHaveProperty('problem');
+    const sound = fileURLToPath(import.meta.resolve('dejavu-fonts-ttf/ttf/DejaVuSerif.ttf'));
+    expect(await save({ formats: ['pdf'], font: sound })).toMatchObject({ files: 1 });
   });
 
   it('that cannot be written says why', async () => {

@@ -68,15 +68,19 @@ export function servePackets(
       await settled(new Set(written));
       const packet = await made(params);
       if (!packet) return { problem: 'there is no store at this place any more' };
-      const { packetFiles, writeFiles } = await load();
-      const files = await packetFiles(packet, params.formats);
+      const { fontProblem, packetFiles, writeFiles } = await load();
+      const { font, formats } = params;
+      const unusable = font === undefined || !formats.includes('pdf') ? undefined : await fontProblem(font);
+      if (unusable !== undefined) return { problem: `the font ${font} cannot be used: ${unusable}` };
+      const files = await packetFiles(packet, formats, font);
       const folder = join(URI.parse(params.folder).fsPath, safeName(packet.store, 'store'));
       try {
-        writeFiles(folder, files, params.formats);
+        writeFiles(folder, files, formats);
       } catch (error) {
         return { problem: `the packet could not be written: ${fileProblem(error)}` };
       }
-      return { folder: URI.file(folder).toString(), files: files.length };
+      const lacking = files.map((file) => file.lacking ?? '').join('');
+      return { folder: URI.file(folder).toString(), files: files.length, ...(lacking && { lacking }) };
     } catch (error) {
       failed(error);
       return { problem: 'the packet could not be made; the log says why' };

@@ -1,3 +1,3 @@
 /** Packets behind one door, in a bundle of its own: a language server loads it when a packet is first asked for. */
 export { makePacket } from '@fieldpair/shared/documents';
-export { packetFiles, writeFiles } from './write-packet.js';
+export { fontProblem, packetFiles, writeFiles } from './write-packet.js';

@@ -33,6 +33,12 @@ export async function packetFiles(
   return files;
 }
 
+/** Why a file cannot be such a font, as a clause; undefined where it can. */
+export async function fontProblem(font: string): Promise<string | undefined> {
+  const face = (await import('./pdf.js')).readFace(font);
+  return 'problem' in face ? face.problem : undefined;
+}
+
 const writers: Readonly<Record<PacketFormat, (packet: Packet, name: string, font?: string) => Promise<PacketFile[]>>> =
   {
     html: async (packet, name) => [{ path: `${name}.html`, content: (await import('./html.js')).packetHtml(packet) }],

@@ -23,9 +23,16 @@ export interface SavePacketParams extends PacketParams {
   readonly formats: readonly PacketFormat[];
   /** The URI of a folder on disk; a folder for the store is made in it. */
   readonly folder: string;
+  /** The path of a font file with letters that the typeface of PDFs lacks. */
+  readonly font?: string;
 }
 
 export type SavedPacket =
-  | { readonly folder: string; readonly files: number }
+  | {
+      readonly folder: string;
+      readonly files: number;
+      /** Characters that the PDF cannot show; undefined where it shows all. */
+      readonly lacking?: string;
+    }
   /** Why there is none, as one line. */
   | { readonly problem: string };

@@ -126,8 +126,8 @@ async function settingsOf(options: PacketCommandOptions, workingFolder: string):
   }
   const font = options.font === undefined ? undefined : resolve(workingFolder, options.font);
   if (font !== undefined) {
-    const face = (await import('../../packet/pdf.js')).readFace(font);
-    if ('problem' in face) throw new CommandFailure(`cannot use the font ${options.font}: ${face.problem}`);
+    const problem = await (await import('../../packet/write-packet.js')).fontProblem(font);
+    if (problem !== undefined) throw new CommandFailure(`cannot use the font ${options.font}: ${problem}`);
   }
   return {
     formats: options.format,
