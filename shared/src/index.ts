@@ -31,6 +31,7 @@ export * from './figures/waves.js';
 export * from './finding.js';
 export * from './known.js';
 export * from './limits/can.js';
+export * from './limits/due-terminator.js';
 export * from './limits/ethernet.js';
 export * from './limits/free-topology.js';
 export * from './limits/length.js';

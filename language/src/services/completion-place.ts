@@ -15,6 +15,15 @@ export interface CompletionPlace {
 
 export type Due =
   | { readonly what: 'nothing' | 'area' | 'cable' | 'device' | 'node' | 'landed' | 'kind' | 'address' | 'rule' }
+  /** In a comment or a text, where nothing of the language stands. */
+  | { readonly what: 'prose' }
+  /** Of an imported file; `quoted` where its first quote is there. */
+  | { readonly what: 'path'; readonly quoted: boolean }
+  | { readonly what: 'terminate' | 'resistor' | 'colours' | 'colour' | 'unit-of-network' }
+  | { readonly what: 'bias'; readonly node: string }
+  /** `begins` where the word begins its line: then it is mostly the shield of the bus. */
+  | { readonly what: 'shield'; readonly begins: boolean }
+  | { readonly what: 'format'; readonly kind: BusKind }
   | { readonly what: 'port'; readonly node: string }
   | { readonly what: 'revision'; readonly node?: string }
   | { readonly what: 'rate'; readonly kind: BusKind }
@@ -29,11 +38,18 @@ export function completionPlace(text: string, offset: number): CompletionPlace {
   // Whole lines, so that no text or comment is cut open, unless a line is longer than any that people write.
   const from = Math.max(text.lastIndexOf('\n', Math.max(0, start - furthest)) + 1, start - 2 * furthest);
   const all = text.slice(from, start).match(tokenPattern) ?? [];
-  if (insideComment(all.at(-1), text, start)) return { start, due: { what: 'nothing' } };
+  if (insideProse(all.at(-1), text, start)) {
+    if (all.at(-2) !== 'import' || !all.at(-1)?.startsWith('"')) return { start, due: { what: 'prose' } };
+    return { start: text.lastIndexOf('"', offset - 1) + 1, due: { what: 'path', quoted: true } };
+  }
+  if (all.at(-1) === 'shield' && isInBus(all)) {
+    return { start, due: { what: 'shield', begins: /(?:^|[\n{])[ \t]*shield\s*$/.test(text.slice(from, start)) } };
+  }
   return { start, due: dueAfter(all.filter((token) => !token.startsWith('//') && !token.startsWith('/*'))) };
 }
 
-function insideComment(last: string | undefined, text: string, start: number): boolean {
+/** Whether the last token is a comment or a text that the cursor is still in. */
+function insideProse(last: string | undefined, text: string, start: number): boolean {
   if (last?.startsWith('//')) return !/[\n\r]/.test(text.slice(text.lastIndexOf('//', start), start));
   if (last?.startsWith('/*')) return !last.endsWith('*/');
   return last?.startsWith('"') === true && (last.length === 1 || !last.endsWith('"'));
@@ -48,6 +64,17 @@ function dueAfter(tokens: readonly string[]): Due {
       return { what: 'node' };
     case 'from':
       return { what: 'node' };
+    case 'import':
+      return { what: 'path', quoted: false };
+    case 'terminate':
+      return { what: 'terminate' };
+    case 'resistor':
+      return second === 'terminate' ? { what: 'resistor' } : { what: 'nothing' };
+    case 'colours':
+      return { what: 'colours' };
+    case '+':
+    case '-':
+      return tokens.slice(-5).includes('colours') ? { what: 'colour' } : { what: 'nothing' };
     case 'area':
       return { what: 'area' };
     case 'at':
@@ -81,16 +108,42 @@ function dueAfter(tokens: readonly string[]): Due {
       const node = nodeBefore(tokens);
       return node === undefined ? { what: 'revision' } : { what: 'revision', node };
     }
+    case '{':
+      return isNetwork(tokens) ? { what: 'unit-of-network' } : { what: 'nothing' };
     case ',':
+      if (isNetwork(tokens)) return { what: 'unit-of-network' };
       return /^[a-z]/.test(second) && statementOf(tokens) === 'speaks' ? { what: 'kind' } : { what: 'nothing' };
     default:
       break;
   }
+  if (second === 'at' && third === 'bias') return { what: 'bias', node: last };
+  if (second === '.' && tokens.at(-4) === 'at' && tokens.at(-5) === 'bias') return { what: 'bias', node: third };
   const kind = busKinds.find((one) => one === last);
   if (kind && second === ':' && declaresBus(tokens)) return { what: 'rate', kind };
+  const rated = busKinds.find((one) => one === second);
+  if (rated && startStop.has(rated) && /^\d/.test(last) && declaresBus(tokens.slice(0, -1)))
+    return { what: 'format', kind: rated };
   if (/^\d/.test(last)) return unitsAfter(tokens);
   if (/^\d/.test(second) && (third === 'supplies' || third === 'draws')) return { what: 'word', words: ['dc', 'ac'] };
   return { what: 'nothing' };
+}
+
+/** Whether a bus is what the cursor is in, as far as the words in front tell: a cable and a port have a shield too. */
+function isInBus(tokens: readonly string[]): boolean {
+  const word = tokens.findLast((token) =>
+    /^(?:cable|conductor|twisted|port|terminals|from|to|bus|colours)$/.test(token),
+  );
+  return word === 'from' || word === 'to' || word === 'bus';
+}
+
+/** Kinds whose characters have a format; their rates are written without a unit. */
+const startStop: ReadonlySet<BusKind> = new Set(['rs485', 'modbus-rtu', 'bacnet-mstp']);
+
+/** Whether the brace that is open in front of the cursor is that of `network NAME "LABEL" {`. */
+function isNetwork(tokens: readonly string[]): boolean {
+  const brace = tokens.findLastIndex((token) => token === '{' || token === '}');
+  if (tokens[brace] !== '{') return false;
+  return tokens[brace - 2] === 'network' || tokens[brace - 3] === 'network';
 }
 
 /** Whether the colon in front of the last word is that of `bus NAME "LABEL" :`. */

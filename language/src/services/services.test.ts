@@ -175,7 +175,9 @@ describe('services', () => {
   });
 
   it.each([
-    ['import "x', 'nothing'],
+    ['import "x', 'path'],
+    ['import ', 'path'],
+    ['store x "to ', 'prose'],
     ['from ', 'node'],
     ['38 ft to ', 'node'],
     ['38 ft to comp', 'node'],
@@ -196,8 +198,8 @@ describe('services', () => {
     ['cable Pair { class ', 'word'],
     ['port out : supply { supplies 24 V dc class ', 'nothing'],
     ['90 m cords 10 m of ', 'cable'],
-    ['// from ', 'nothing'],
-    ['/* from ', 'nothing'],
+    ['// from ', 'prose'],
+    ['/* from ', 'prose'],
     ['// said\n from ', 'node'],
   ])('knows what is due after %j', (text, what) => {
     expect(completionPlace(text, text.length).due.what).toBe(what);

@@ -248,6 +248,11 @@ describe('the language server over stdio', () => {
     await complete('    20 ft to caseC : Board sh');
     const shield = offered.find(({ label }) => label === 'shield');
     expect(shield?.documentation?.value).toMatch(/shield \(through[\s\S]*shield earthed at/);
+    // Statements of other kinds of bus mean nothing here, and a comment is nobody's statement.
+    const words = await complete('    ');
+    expect(words).toContain('ambient');
+    for (const foreign of ['guide', 'sample', 'breaks', 'cords', 'in']) expect(words).not.toContain(foreign);
+    expect(await complete('    // from ')).toEqual([]);
     await change(store);
   });
 
