@@ -163,3 +163,12 @@ describe('a line with something else than what is due', () => {
     expect(told('device', 'revision A')).toEqual([]);
   });
 });
+
+it.each([
+  ['store hill {\n  bus a : modbus-rtu {\n    from b\n  }\n', 'the block of store hill, which begins on line 1'],
+  ['store hill {\n  bus a : modbus-rtu {\n    from b\n', 'the block of bus a, which begins on line 2'],
+])('tells of a block without an end where it begins: %j', (text, where) => {
+  const [finding, ...others] = checkText(text, ['syntax']);
+  expect(others).toEqual([]);
+  expect(finding?.message).toBe(`The file ends inside ${where}; close it with '}'.`);
+});

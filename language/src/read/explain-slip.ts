@@ -7,7 +7,7 @@
  */
 import { dueAfter, dueAfterLine, dueText, fits } from './due.js';
 import { keywords } from './scanner.js';
-import { shortened } from './syntax-messages.js';
+import { fileEndsInside, shortened } from './syntax-messages.js';
 import type { UnreadStretch } from './syntax-problem.js';
 
 /** A problem as the parser or the lexer tells it. */
@@ -67,7 +67,7 @@ function explained(text: string, problem: Slip): UnreadStretch {
       echoes: { start: above.lineStart, end: line.end },
     };
   }
-  if (!here) return { message, start, end, echoes };
+  if (!here) return { message: message === fileEndsInside ? endsInside(text) : message, start, end, echoes };
   const standing = leftStanding.has(here.text) ? dueAfter(here.text, statement) : undefined;
   if (standing) {
     const next = tokens[at + 1];
@@ -83,7 +83,7 @@ function explained(text: string, problem: Slip): UnreadStretch {
       echoes: { start: above.lineStart, end: line.end },
     };
   }
-  return { message: hinted(problem, tokens, at), start, end, echoes };
+  return { message: hinted(problem, tokens, at, text), start, end, echoes };
 }
 
 const lineEnds = ({ text }: Token, due: string) => `After '${shortened(text)}' the line ends, where ${dueText(due)}.`;
@@ -91,7 +91,7 @@ const stands = (token: Token, due: string) => `Here '${shortened(token.text)}' s
 const spotOf = ({ start, end }: Token) => ({ start, end });
 
 /** The message with the likely way out. */
-function hinted({ message, isOutside, isStray }: Slip, tokens: readonly Token[], at: number): string {
+function hinted({ message, isOutside, isStray }: Slip, tokens: readonly Token[], at: number, whole: string): string {
   const text = tokens[at]!.text;
   const [before = '', next = '', statement = ''] = [tokens[at - 1]?.text, tokens[at + 1]?.text, tokens[0]?.text];
   const here = `Here '${shortened(text)}' stands`;
@@ -101,6 +101,7 @@ function hinted({ message, isOutside, isStray }: Slip, tokens: readonly Token[],
       : `${here} where no list goes on; remove it.`;
   }
   if (isStray) return message;
+  if (message === fileEndsInside) return endsInside(whole);
   if (isOutside) return outside(text, here);
   if (members.has(text))
     return `${here}, which does not belong in this block; if the block was to end before, close it with '}'.`;
@@ -123,6 +124,22 @@ function hinted({ message, isOutside, isStray }: Slip, tokens: readonly Token[],
     return `${here}, which begins no statement; a device is written behind ':', such as caseA1 : ${shortened(text)}.`;
   }
   return message;
+}
+
+/** With the block that was begun last and is open. */
+function endsInside(text: string): string {
+  const open: number[] = [];
+  for (const { text: one, start } of tokensOf(text, 0, text.length)) {
+    if (one === '{') open.push(start);
+    else if (one === '}') open.pop();
+  }
+  const last = open.at(-1);
+  if (last === undefined) return fileEndsInside;
+  const line = lineAround(text, last);
+  const [word, name] = tokensOf(text, line.start, last);
+  const number = text.slice(0, last).split('\n').length;
+  const block = word && name && word.end <= last ? `the block of ${word.text} ${shortened(name.text)}` : 'the block';
+  return `The file ends inside ${block}, which begins on line ${number}; close it with '}'.`;
 }
 
 function outside(text: string, here: string): string {

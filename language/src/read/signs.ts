@@ -1,7 +1,8 @@
 /** Signs that are in use elsewhere, and what is written here instead. */
 
 import type { Repair } from './repair.js';
-import { strayTextMessage } from './syntax-messages.js';
+import { strayTextMessage, unquotedMessage } from './syntax-messages.js';
+import { quote } from './text-value.js';
 
 /** Comments, texts and tokens; what they leave is the stray signs. */
 const known =
@@ -59,10 +60,23 @@ export function signRepairs(text: string): { repairs: Repair[]; strays: Stray[] 
   return { repairs, strays };
 }
 
-/** A unit may begin with letters and end with a sign. */
+/** A unit may begin with letters and end with a sign, and a name may have letters of any alphabet in it. */
 function wordRepair(text: string, at: number, token: string): Repair | undefined {
-  if (token.length <= 2 && /^[kMm]/.test(token)) return unitRepair(text, at);
-  return undefined;
+  if (!/^[A-Za-z_]/.test(token)) return undefined;
+  const unit = token.length <= 2 && /^[kMm]/.test(token) ? unitRepair(text, at) : undefined;
+  return unit ?? nameRepair(text, at);
+}
+
+/** A word with other letters than A to Z, which is a name once it stands in quotes. */
+function nameRepair(text: string, start: number): Repair | undefined {
+  const words = /[\p{L}_][\p{L}\p{M}\p{N}_]*(?:-[\p{L}\p{M}\p{N}_]+)*/uy;
+  words.lastIndex = start;
+  const word = words.exec(text)?.[0];
+  // Behind a number it would be a unit.
+  if (/[\p{L}\p{M}\p{N}_]/u.test(text[start - 1] ?? '')) return undefined;
+  if (word === undefined || !/[^\w-]/.test(word) || /\d[ \t]*$/.test(text.slice(Math.max(0, start - 8), start)))
+    return undefined;
+  return { message: unquotedMessage(word), start, end: start + word.length, instead: [quote(word)] };
 }
 
 function strayRepair(text: string, at: number): Repair | undefined {
@@ -92,6 +106,8 @@ function strayRepair(text: string, at: number): Repair | undefined {
     const message = `'${sign}' begins no text; texts stand between straight quotes, such as "Dairy wall".`;
     return { message, start: at, end: at + quoted[0].length, instead: [`"${quoted[1]}"`] };
   }
+  const name = nameRepair(text, at);
+  if (name) return name;
   if (/[−–]/.test(sign)) return { message: `'${sign}' means nothing here; write -.`, start: at, end, instead: ['-'] };
   return undefined;
 }

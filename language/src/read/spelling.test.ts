@@ -143,3 +143,29 @@ describe('a misspelt word is told once, offers the right one, and takes nothing 
     mend(right, wrong);
   });
 });
+
+describe('a name that is none without quotes is told once, with its quotes', () => {
+  const told = (wrong: string) =>
+    checkText(good.replaceAll('38 ft to splice s1', `38 ft to splice s1\n    9 m to ${wrong} : Board address 2`));
+  const sound = told('b').map(({ rule }) => rule);
+
+  it.each(['area', 'case-2', 'Kühlraum', 'Витрина2', '冷藏柜2', 'Vitrine-Süd'])('%s', (name) => {
+    const findings = told(name);
+    const [slip, ...others] = findings.filter(({ rule }) => rule === 'syntax');
+    expect(others).toEqual([]);
+    expect(slip?.message).toContain(`as a name it is written in quotes: "${name}"`);
+    expect(slip?.fixes().map(({ title }) => title)).toEqual([`Change to "${name}"`]);
+    // The landing is there meanwhile.
+    expect(findings.filter(({ rule }) => rule !== 'syntax').map(({ rule }) => rule)).toEqual(sound);
+  });
+
+  it('takes no word of the next line for a name', () => {
+    const messages = checkText(good.replace('    38 ft', '    9 m to\n    tap 1 m to b : Board address 3\n    38 ft'));
+    expect(messages.find(({ rule }) => rule === 'syntax')?.message).toContain("After 'to' the line ends");
+  });
+
+  it('takes no unit for a name', () => {
+    const [slip] = checkText(good.replace('38 ft to', '38 füß to'), ['syntax']);
+    expect(slip?.message).not.toContain('as a name');
+  });
+});

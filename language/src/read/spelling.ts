@@ -10,14 +10,21 @@ import { abbreviates, editDistance, likelySlips } from '../edit-distance.js';
 import { readSheetTree, stoppedAt, tokenNumbers } from '../generated/reader.js';
 import type { Repair } from './repair.js';
 import { keywords, type Tokens } from './scanner.js';
-import { commaMessage, misspeltMessage, splitWordMessage } from './syntax-messages.js';
+import { commaMessage, misspeltMessage, splitWordMessage, unquotedMessage } from './syntax-messages.js';
+import { quote } from './text-value.js';
 
 const number = tokenNumbers.get('NUMBER')!;
 const hyphenated = tokenNumbers.get('HYPHENATED')!;
+const quoted = tokenNumbers.get('STRING')!;
 const opening = tokenNumbers.get("'{'")!;
 const closing = tokenNumbers.get("'}'")!;
 const isWord = /^[A-Za-z_][\w-]*$/;
 const hyphenatedWords = new Set<string>([...busKinds, ...ruleIds].filter((word) => word.includes('-')));
+
+/** What a name is due after. */
+const beforeNames: ReadonlySet<string> = new Set([
+  ...['cable', 'device', 'port', 'store', 'node', 'network', 'bus', 'splice', 'from', 'to', 'on', 'at', 'of', '.'],
+]);
 
 /** How many tokens may be read in search of what was meant: a tenth of a second, whatever the text. */
 const mostRead = 2_000_000;
@@ -153,7 +160,7 @@ class Search {
     // What is wrong may have passed for a name, and where two tokens decide it is the second.
     for (const index of [stop, stop - 1, stop + 1, stop - 2]) {
       if (index < 0 || tokens.count <= index) continue;
-      trials.push(...this.#keywordsFor(tokens, index));
+      trials.push(...this.#keywordsFor(tokens, index), ...this.#namesFor(tokens, index));
     }
     return [
       ...trials,
@@ -180,6 +187,22 @@ class Search {
       trials.push({ index, count: 1, kind: tokenNumbers.get(`'${keyword}'`)!, steps, repair });
     }
     return trials;
+  }
+
+  /** A keyword, or a word with a hyphen, right behind what a name is due after. */
+  #namesFor(tokens: Tokens, index: number): Trial[] {
+    const start = tokens.starts[index]!;
+    const end = tokens.ends[index]!;
+    const written = this.#text.slice(start, end);
+    const isPlain = tokens.kinds[index] !== hyphenated && !keywords.has(written);
+    if (index === 0 || isPlain || !isWord.test(written) || 40 < written.length) return [];
+    const before = this.#text.slice(tokens.starts[index - 1], tokens.ends[index - 1]);
+    // A word written twice is no name, and `splice` goes before one.
+    if (written === before || written === 'splice') return [];
+    // On the next line another statement may have begun.
+    if (!beforeNames.has(before) || this.#endOfLine(tokens.starts[index - 1]!) < start) return [];
+    const repair: Repair = { message: unquotedMessage(written), start, end, instead: [quote(written)] };
+    return [{ index, count: 1, kind: quoted, steps: 2, repair }];
   }
 
   /** 3,5 for 3.5. */

@@ -1,5 +1,6 @@
 /** What a syntax error says: what stands there and what could stand there, in the words of the language. */
 import { AbstractParserErrorMessageProvider } from 'langium';
+import { keywords } from './scanner.js';
 
 type Messages = AbstractParserErrorMessageProvider;
 type Mismatch = Parameters<Messages['buildMismatchTokenMessage']>[0];
@@ -11,6 +12,8 @@ type TokenType = Mismatch['expected'];
 
 /** What is due where a declaration ended. */
 export const endOfFile = 'the end of the file';
+
+export const fileEndsInside = "The file ends inside a block; close it with '}'.";
 
 /** What one of these messages says to be due. */
 export const missingIn = (message: string): string | undefined => /^Here .* where (.*) is due\.$/s.exec(message)?.[1];
@@ -40,6 +43,7 @@ function listOf(types: Iterable<TokenType>): string {
 export class SyntaxMessages extends AbstractParserErrorMessageProvider {
   override buildMismatchTokenMessage({ expected, actual }: Mismatch): string {
     if (expected.LABEL === '}' || expected.name === '}') {
+      if (actual.image === '') return fileEndsInside;
       return `Here ${found(actual)}, which begins no statement; a statement begins with its keyword or a length, and '}' ends the block.`;
     }
     return `Here ${found(actual)} where ${nameOf(expected)} is due.`;
@@ -63,6 +67,12 @@ export class SyntaxMessages extends AbstractParserErrorMessageProvider {
 /** A word that a keyword was meant by; `meant` are the likely ones. */
 export const misspeltMessage = (written: string, meant: readonly string[]): string =>
   `Here '${shortened(written)}' stands, which means nothing here; did you mean ${meant.join(' or ')}?`;
+
+/** A name that is only one in quotes. */
+export const unquotedMessage = (written: string): string =>
+  `'${shortened(written)}' ${
+    keywords.has(written) ? 'is a word of the language' : 'has more than letters A to Z, digits and _'
+  }; as a name it is written in quotes: "${shortened(written)}".`;
 
 export const splitWordMessage = (word: string): string =>
   `Here '${word.replaceAll('-', ' ')}' stands; it is one word, ${word}.`;
