@@ -4,10 +4,13 @@ import { once } from 'node:events';
 import { closeSync, existsSync, mkdtempSync, openSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { wholeCheck } from '@fieldpair/language';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
+import { pairFiles } from '../files/pair-files.js';
+import { checkWhole } from './check/check-whole.js';
 import { sandbox } from './testing/sandbox.js';
 
 let folder: string;
@@ -83,6 +86,32 @@ describe('the program', () => {
       out: '',
       error: 'fieldpair: cannot read s9.pair: it is not UTF-8 text; save it as UTF-8\n',
     });
+  });
+
+  it('gives the same answer where other threads come to help', async () => {
+    const { folder: stores, write } = sandbox({ 'c.pair': 'device Board {\n}\ndevice Spare {\n}\n' });
+    const store = (name: string) => `import "c.pair"\nstore ${name} {\n  node a : Board\n  node a : Board\n}\n`;
+    for (let index = 0; index < 20; index++) write(`s${index}.pair`, store(`s${index}`));
+    write('a.pair', 'import "s3.pair"\nstore s3 continued {\n  node a : Spare\n}\n');
+    const files = pairFiles(['.'], stores);
+    const settings = { only: undefined, workingFolder: stores };
+    const check = async (leaving: number) => {
+      const told: number[] = [];
+      const program = pathToFileURL(join(folder, 'cli.mjs'));
+      const help = { jobs: 2, isWanted: (left: number) => left <= leaving };
+      const parts = await checkWhole(files, settings, program, (done) => told.push(done), help);
+      const findings = wholeCheck(parts, {}).findings.map(({ fixes, ...finding }) => ({ ...finding, fixes: fixes() }));
+      return { parts: parts.length, told: Math.max(...told), findings };
+    };
+    const alone = await check(0);
+    expect(alone).toMatchObject({ parts: 1, told: files.length - 1 });
+    expect(alone.findings).toHaveLength(22);
+    for (const leaving of [files.length, 12, 1]) {
+      const helped = await check(leaving);
+      expect(helped.parts).toBeGreaterThan(1);
+      expect(helped.told).toBe(files.length);
+      expect(helped.findings).toEqual(alone.findings);
+    }
   });
 
   it('ends with the status of the whole run when its reader has seen enough', async () => {

@@ -28,10 +28,29 @@ export function checkGroups(
 ): GroupCheck[] {
   const files = groups.flat();
   const project = new Project(new NodeFiles(files), only ? { only: new Set(only) } : {});
+  digestFiles(project, files, workingFolder, tell);
+  return groups.map((group) => ({ part: project.checkPart(group), read: project.filesBehind(group) }));
+}
+
+/**
+ * Takes in one file after the other, each judged at once.
+ *
+ * @param isEnough is asked before each file whether to leave the ones that are left, so many, to others
+ * @returns how many files are done
+ * @throws CommandFailure when a file cannot be read.
+ */
+export function digestFiles(
+  project: Project,
+  files: readonly string[],
+  workingFolder: string,
+  tell: (done: number) => void,
+  isEnough: (left: number) => boolean = () => false,
+): number {
   for (const [index, file] of files.entries()) {
+    if (isEnough(files.length - index)) return index;
     tell(index);
     addFile(project, file, workingFolder);
     project.digest(file);
   }
-  return groups.map((group) => ({ part: project.checkPart(group), read: project.filesBehind(group) }));
+  return files.length;
 }

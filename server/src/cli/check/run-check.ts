@@ -7,6 +7,7 @@ import { Progress } from '../progress.js';
 import type { Terminal } from '../terminal.js';
 import { version } from '../version.js';
 import { checkGroups, type FileGroup, type GroupCheck } from './check-groups.js';
+import { checkWhole } from './check-whole.js';
 import { type Shard, shareOf } from './shard.js';
 
 export interface CheckPlan {
@@ -24,15 +25,22 @@ export async function runCheck(
   terminal: Terminal,
 ): Promise<{ readonly files: readonly string[]; readonly result: ProjectCheck }> {
   const files = pairFiles(paths, terminal.workingFolder);
+  const settings = plan.only ? { only: new Set(plan.only) } : {};
   // Who neither shares nor keeps anything need not know what belongs together.
-  const isWhole = !plan.shard && !plan.cache && !plan.jobs;
-  const groups = isWhole ? [files] : fileGroups(files, new NodeFiles(files));
+  if (!plan.shard && !plan.cache && !plan.jobs)
+    return { files, result: wholeCheck(await all(files, plan, terminal), settings) };
+  const groups = fileGroups(files, new NodeFiles(files));
   const mine = plan.shard ? shareOf(groups, plan.shard) : groups;
   const parts = plan.cache ? await keptAndNew(mine, plan, terminal) : await partsOf(mine, plan, terminal);
   // Whether an entry of a catalogue is used is known only from all shares together.
   const known = plan.shard ? parts.map((part) => ({ ...part, declared: [] })) : parts;
-  return { files: mine.flat(), result: wholeCheck(known, plan.only ? { only: new Set(plan.only) } : {}) };
+  return { files: mine.flat(), result: wholeCheck(known, settings) };
 }
+
+const all = (files: readonly string[], { only }: CheckPlan, terminal: Terminal): Promise<PartCheck[]> =>
+  withProgress(files.length, terminal, (tell) =>
+    checkWhole(files, { only, workingFolder: terminal.workingFolder }, terminal.program, tell),
+  );
 
 /** Checks the groups that have changed since they were last checked; of the others the answer is known. */
 async function keptAndNew(groups: readonly FileGroup[], plan: CheckPlan, terminal: Terminal): Promise<PartCheck[]> {
@@ -59,14 +67,24 @@ async function checksOf(
 ): Promise<GroupCheck[]> {
   const { workingFolder, program } = terminal;
   const total = groups.reduce((sum, group) => sum + group.length, 0);
-  const progress = new Progress(terminal);
-  const tell = (done: number) => progress.show(() => `Checked ${done} of ${counted(total, 'file')}`);
   const settings = { only, workingFolder };
-  try {
+  return withProgress(total, terminal, async (tell) => {
     if (jobs === 1 || !program || groups.length < 2) return checkGroups(groups, settings, tell);
     // Most checks have no other threads.
     const { checkInThreads } = await import('./check-in-threads.js');
-    return await checkInThreads(groups, settings, { jobs, program }, tell);
+    return checkInThreads(groups, settings, { jobs, program }, tell);
+  });
+}
+
+/** Shows how many of the files are done. */
+async function withProgress<T>(
+  total: number,
+  terminal: Terminal,
+  work: (tell: (done: number) => void) => Promise<T>,
+): Promise<T> {
+  const progress = new Progress(terminal);
+  try {
+    return await work((done) => progress.show(() => `Checked ${done} of ${counted(total, 'file')}`));
   } finally {
     progress.end();
   }

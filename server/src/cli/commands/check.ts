@@ -51,7 +51,11 @@ export function addCheck(program: Command, terminal: Terminal, finish: (status: 
     .option('--rule <id...>', 'only these rules (put the paths first)', takeRule)
     .option('--shard <share>', 'check one share, such as 2/5, and leave the others to other machines', takeShard)
     .option('--cache', 'keep answers in .fieldpair/, and check only what has changed since')
-    .option('--jobs <number>', 'how many threads check; one when left out', takeJobs)
+    .option(
+      '--jobs <number>',
+      'how many threads check; left out, one, and after a second as many as there are processors',
+      takeJobs,
+    )
     .addOption(
       new Option('--watch', 'check again after every change, until Ctrl+C').conflicts(['shard', 'cache', 'jobs']),
     )
