@@ -17,7 +17,7 @@ store trial {
     20 m to caseB : Board address 2
     colours + white - blue
   }
-  bus spare : rs485 on Pair22 { }
+  bus feed : supply on Pair22 { }
   bus other : modbus-rtu on Pair22 { from head }
 }
 `;
