@@ -4,6 +4,7 @@ import {
   type Device,
   formatAmperes,
   formatOhms,
+  formatRate,
   formatResistor,
   formatSeconds,
   formatSignificant,
@@ -76,7 +77,11 @@ function portLine(port: Port): string {
   if (port.resistance !== undefined) facts.push(`resistance ${formatOhms(port.resistance)}`);
   if (port.delay !== undefined) facts.push(`delay ${formatSeconds(port.delay)}`);
   if (port.terminator) facts.push(`terminator ${formatOhms(port.terminator.resistance)} (${port.terminator.mode})`);
+  if (port.bias) facts.push(`bias ${biasText(port.bias)} (${port.bias.mode})`);
+  if (port.needsBias) facts.push('needs a biased line');
   if (port.address) facts.push(`address by ${port.address.means}, ${port.address.low} to ${port.address.high}`);
+  if (port.rates.length) facts.push(`rates ${port.rates.map((rate) => formatRate(rate)).join(', ')}`);
+  if (port.edge !== undefined) facts.push(`edge ${formatSeconds(port.edge)}`);
   if (port.reserved) {
     const { revisions, reason } = port.reserved;
     facts.push(
@@ -87,6 +92,9 @@ function portLine(port: Port): string {
   if (port.twinOf) facts.push(`twin of ${literal(port.twinOf.port)}`);
   return facts.join('; ');
 }
+
+const biasText = ({ up, down }: NonNullable<Port['bias']>): string =>
+  up === down ? formatOhms(up) : `${formatOhms(up)} up and ${formatOhms(down)} down`;
 
 /** What the port is on a supply or a contact loop. */
 function twoWireFacts({ supplies, draws, contact, input }: Port): string[] {

@@ -88,6 +88,16 @@ describe('services', () => {
     expect(caseB?.at.range.start).toEqual(positionAt(chain, chain.indexOf('caseB')));
   });
 
+  it('tells of a port what it brings along and what it can be set to', () => {
+    const text = chain.replace(
+      'device Head { role head port field : rs485 {',
+      '$& bias switch 510 ohm rates 9600, 19200 edge 250 ns',
+    );
+    const { contents } = hover(deskOf(text), file, positionAt(text, text.indexOf('Head'))) ?? {};
+    const told = expect.stringMatching(/bias 510 ohm \(switch\).*rates 9,600 bit\/s, 19,200 bit\/s; edge 250 ns/);
+    expect(contents).toMatchObject({ value: told });
+  });
+
   it('tells of an area what lies in it, and offers the areas of the store', () => {
     const text = chain.replace('    50 ft', '    area "Dairy wall"\n    50 ft');
     const { contents } = hover(deskOf(text), file, positionAt(text, text.indexOf('Dairy wall'))) ?? {};

@@ -67,6 +67,7 @@ const problems: Readonly<Record<string, string>> = {
   EROFS: 'its disk can only be read',
   ENOSPC: 'its disk is full',
   EISDIR: 'it is a folder',
+  EEXIST: 'there is a file of that name',
   ELOOP: 'its symbolic links lead round in a circle',
   ENAMETOOLONG: 'its name is too long',
   EMFILE: 'too many files are open',
@@ -82,4 +83,5 @@ export function fileProblem(error: unknown): string {
   return problems[code] ?? (code || 'the file system gave no reason');
 }
 
-const errorCode = (error: unknown) => (error instanceof Error && 'code' in error ? String(error.code) : '');
+export const errorCode = (error: unknown): string =>
+  error instanceof Error && 'code' in error ? String(error.code) : '';

@@ -1,7 +1,8 @@
 /** Writes a packet into a folder, in the formats that are wanted. */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { dirname, extname, join } from 'node:path';
 import type { Packet } from '@fieldpair/shared/documents';
+import { makeFolder } from '../files/make-folder.js';
 import { safeName } from '../files/safe-name.js';
 import { contentHash, readWritten, removeUnchanged, writeWritten } from './leftovers.js';
 
@@ -66,7 +67,7 @@ const writers: Readonly<Record<PacketFormat, (packet: Packet, name: string, font
  * @returns paths of what an earlier run wrote, somebody has changed since, and so stays
  */
 export function writeFiles(folder: string, files: readonly PacketFile[], formats: readonly PacketFormat[]): string[] {
-  mkdirSync(folder, { recursive: true });
+  makeFolder(folder);
   const written = new Map(files.map(({ path, content }) => [path, contentHash(content)]));
   const earlier = [...readWritten(folder)].filter(([path]) => !written.has(path));
   const isReplaced = (path: string) => (formats as readonly string[]).includes(extname(path).slice(1));
@@ -76,7 +77,7 @@ export function writeFiles(folder: string, files: readonly PacketFile[], formats
   writeWritten(folder, new Map([...others, ...written]));
   for (const { path, content } of files) {
     const file = join(folder, ...path.split('/'));
-    mkdirSync(dirname(file), { recursive: true });
+    makeFolder(dirname(file));
     writeFileSync(file, content);
   }
   return kept;

@@ -90,6 +90,19 @@ describe('the summary of a bus', () => {
     ]);
   });
 
+  it('holds the longest tap of Modbus against the guide: 20 m, and 40 m over the taps at one landing', () => {
+    const tapped = busOf('modbus-rtu').from('head').to('a', 10).tap('p', 5).to('b', 10).tap('q', 4).tap('r', 12);
+    // MODBUS over Serial Line V1.02, 3.4.3: 5 of 20 m at a, 12 of 40 / 2 m at b.
+    expect(summary(tapped.built().study).find(({ what }) => what === 'longest tap')).toMatchObject({
+      value: '12 m',
+      limit: 'at most 20 m',
+      share: 0.6,
+    });
+    expect(summary(busOf('modbus-rtu').from('head').to('a', 10).built().study).map(({ what }) => what)).not.toContain(
+      'longest tap',
+    );
+  });
+
   it('is empty where no number is known for the kind', () => {
     expect(summary(busOf('ethernet').from('a').built().study)).toEqual([]);
   });

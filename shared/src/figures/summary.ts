@@ -3,7 +3,8 @@ import { lengthForRate, lengthLimit, limitedLength } from '../limits/length.js';
 import { idleThreshold } from '../limits/level.js';
 import type { Limit } from '../limits/limit.js';
 import { biasLimit, loadLimit } from '../limits/load.js';
-import type { BusKind } from '../network.js';
+import { modbusTapLimit } from '../limits/tap.js';
+import type { BusKind, LandingIndex } from '../network.js';
 import { formatNumber, formatVolts, metres, type Volts } from '../quantity.js';
 import { type BusStudy, isUnknown } from './study.js';
 import { canLines } from './summary-can.js';
@@ -24,7 +25,10 @@ export interface SummaryLine {
 }
 
 export function summary(study: BusStudy): SummaryLine[] {
-  const lines = [lengthLine(study), rateLine(study), loadLine(study), biasLine(study), idleLine(study)];
+  const lines = [
+    ...[lengthLine(study), rateLine(study), tapLine(study)],
+    ...[loadLine(study), biasLine(study), idleLine(study)],
+  ];
   return [...lines.flatMap((line) => line ?? []), ...(linesOf(study)?.(study) ?? [])];
 }
 
@@ -63,6 +67,25 @@ function rateLine(study: BusStudy): SummaryLine | undefined {
     value: study.lengthText(study.length),
     limit: `at most ${study.lengthText(metres(limit.value))}`,
     share: study.length / limit.value,
+  };
+}
+
+/** The tap that uses most of what the Modbus guide allows at its landing; nothing on a bus without taps. */
+function tapLine({ bus, shape, lengthText }: BusStudy): SummaryLine | undefined {
+  if (bus.kind !== 'modbus-rtu') return undefined;
+  const own = shape.taps.filter(({ at, run }) => !shape.onTap.has(at) && bus.runs[run]!.to !== undefined);
+  const limitAt = (landing: LandingIndex) => modbusTapLimit(own.filter(({ at }) => at === landing).length);
+  const [worst] = own
+    .map((tap) => ({ tap, limit: limitAt(tap.at) }))
+    .sort((one, other) => other.tap.reach / other.limit.value - one.tap.reach / one.limit.value);
+  if (!worst) return undefined;
+  const { tap, limit } = worst;
+  return {
+    ...sourceOf(limit),
+    what: 'longest tap',
+    value: lengthText(tap.reach),
+    limit: `at most ${lengthText(metres(limit.value))}`,
+    share: tap.reach / limit.value,
   };
 }
 

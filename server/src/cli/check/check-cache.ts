@@ -5,9 +5,10 @@
  * not count.
  */
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PartCheck } from '@fieldpair/language';
+import { makeFolder } from '../../files/make-folder.js';
 import { fileProblem } from '../../files/node-files.js';
 import type { FileGroup, GroupCheck } from './check-groups.js';
 import { type PlainPart, partOfPlain, plainPart } from './plain-part.js';
@@ -59,7 +60,7 @@ export class CheckCache {
   save(): string | undefined {
     const book: Book = { of: this.#of, groups: this.#kept };
     try {
-      mkdirSync(this.#folder, { recursive: true });
+      makeFolder(this.#folder);
       // Nobody wants it in a commit.
       writeFileSync(join(this.#folder, '.gitignore'), '*\n');
       // Who reads it meanwhile reads the whole of the old one.

@@ -1,9 +1,10 @@
 /** `fieldpair draw`: the wiring of stores as SVG, the same drawing that the editor shows. */
-import { mkdirSync, statSync, writeFileSync } from 'node:fs';
+import { statSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { Project } from '@fieldpair/language';
 import { counted, createStudy, drawStore, plainLine, printColours, type Store, sceneSvg } from '@fieldpair/shared';
 import type { Command } from 'commander';
+import { makeFolder } from '../../files/make-folder.js';
 import { fileProblem, NodeFiles } from '../../files/node-files.js';
 import { pairFiles, shownPath } from '../../files/pair-files.js';
 import { CommandFailure, exitStatus } from '../failure.js';
@@ -101,7 +102,7 @@ function write(drawings: readonly StoreDrawing[], out: string | undefined, termi
 function writeFile(path: string, text: string, { workingFolder, out }: Terminal): void {
   const shown = shownPath(path, workingFolder);
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolder(dirname(path));
     writeFileSync(path, text);
   } catch (error) {
     throw new CommandFailure(`cannot write ${shown}: ${fileProblem(error)}`);

@@ -59,6 +59,16 @@ describe('fieldpair fix', () => {
     );
   });
 
+  it('keeps a byte order mark and the line ends', async () => {
+    const file = join(folder, 'store.pair');
+    writeFileSync(file, `\uFEFF${unterminated.replaceAll('\n', '\r\n')}`);
+    await run('fix', 'store.pair');
+    const text = readFileSync(file, 'utf8');
+    expect(text.startsWith('\uFEFFcable')).toBe(true);
+    expect(text).toContain('from head terminate switch\r\n');
+    expect(text.replaceAll('\r\n', '')).not.toContain('\n');
+  });
+
   it('says so in one line where there is nothing to fix', async () => {
     await run('fix', 'store.pair');
     out = '';

@@ -3,7 +3,7 @@ import { writeFileSync } from 'node:fs';
 import { applyChanges, Project, safeFixes } from '@fieldpair/language';
 import type { Command } from 'commander';
 import { Option } from 'commander';
-import { fileProblem, NodeFiles } from '../../files/node-files.js';
+import { fileProblem, NodeFiles, readText } from '../../files/node-files.js';
 import { pairFiles, shownPath } from '../../files/pair-files.js';
 import { CommandFailure, exitStatus } from '../failure.js';
 import { fixJson } from '../formats/fix-json.js';
@@ -98,7 +98,10 @@ function applyRound(project: Project, asked: ReadonlyMap<string, string>, workin
 
 function write(file: string, text: string, shown: string): void {
   try {
-    writeFileSync(file, text);
+    // Reading takes a byte order mark off.
+    const read = readText(file, { keepMark: true });
+    const mark = 'text' in read && read.text?.startsWith('\uFEFF') ? '\uFEFF' : '';
+    writeFileSync(file, mark + text);
   } catch (error) {
     throw new CommandFailure(`cannot write ${shown}: ${fileProblem(error)}`);
   }
