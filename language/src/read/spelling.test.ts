@@ -169,3 +169,22 @@ describe('a name that is none without quotes is told once, with its quotes', () 
     expect(slip?.message).not.toContain('as a name');
   });
 });
+
+it('mends several slips of one line, and those beside another mistake', () => {
+  const wrong = good.replace('to a : Board address 1', 'TO a : Board adress 1 crossd');
+  const messages = (text: string) => checkText(text, ['syntax']).map(({ message }) => message);
+  expect(messages(wrong)).toEqual(
+    ['TO', 'adress', 'crossd'].map((word, index) => {
+      const meant = ['to', 'address', 'crossed'][index];
+      return `Here '${word}' stands, which means nothing here; did you mean ${meant}?`;
+    }),
+  );
+  expect(messages(good.replace('to a : Board address 1', 'to a : Board adress x'))).toEqual([
+    "Here 'adress' stands, which means nothing here; did you mean address?",
+    "Here 'x' stands where a number is due, such as 12.",
+  ]);
+  expect(messages(good.replace('to a : Board', 'too a Board'))).toEqual([
+    "Here 'too' stands, which means nothing here; did you mean to?",
+    expect.stringMatching(/^Here 'Board' stands, .* a device is written behind ':'/),
+  ]);
+});

@@ -74,18 +74,19 @@ class Search {
 
   /** Where something else is wrong in the line too, only what is sure without the rest of the line is mended in it. */
   #mendLine(tokens: Tokens, first: number) {
-    const repairs: Repair[] = [];
+    const found: { repair: Repair; isSure: boolean }[] = [];
     let mended = tokens;
     let stop = first;
-    while (repairs.length < mostInLine) {
-      const found = this.#best(mended, stop);
-      if (!found || !(found.isPast || found.isSure)) break;
-      repairs.push(found.repair);
-      mended = found.tokens;
-      if (found.isPast) return { tokens: mended, repairs, isPast: true };
-      stop = found.stop;
+    while (found.length < mostInLine) {
+      const best = this.#best(mended, stop);
+      if (!best) break;
+      found.push(best);
+      mended = best.tokens;
+      if (best.isPast) return { tokens: mended, repairs: found.map(({ repair }) => repair), isPast: true };
+      stop = best.stop;
     }
-    return { tokens, repairs, isPast: false };
+    const sure = found.filter(({ isSure }) => isSure);
+    return { tokens, repairs: sure.map(({ repair }) => repair), isPast: false };
   }
 
   /** What lets the text be read furthest; of what leads as far the likeliest, with the others to choose from. */
@@ -97,8 +98,14 @@ class Search {
       const shortened = trial.count - 1;
       return next + shortened > stop && next > trial.index ? [{ trial, tokens: changed, stop: next }] : [];
     });
+    // Of the words with which something more is read the nearest is likelier than the one that reads furthest.
+    const isReadOn = ({ trial, stop }: (typeof results)[number]) => trial.index + 2 <= stop;
     results.sort(
-      (left, right) => (left.stop === right.stop ? 0 : right.stop - left.stop) || left.trial.steps - right.trial.steps,
+      (left, right) =>
+        Number(isReadOn(right)) - Number(isReadOn(left)) ||
+        (isReadOn(left) ? left.trial.steps - right.trial.steps : 0) ||
+        (left.stop === right.stop ? 0 : right.stop - left.stop) ||
+        left.trial.steps - right.trial.steps,
     );
     const [best] = results;
     if (!best) return undefined;
@@ -117,7 +124,7 @@ class Search {
       ...best,
       repair: { ...repair, message, instead: words as [string, ...string[]] },
       isPast: this.#isPast(best.tokens, best.trial.index, best.stop),
-      isSure: 3 < written.length && best.trial.steps <= likelySlips(written) && this.#isFollowed(repair.end),
+      isSure: this.#isSure(best.trial, best.stop),
     };
   }
 
@@ -131,9 +138,12 @@ class Search {
     return next < stop || this.#stopOf(closedBefore(tokens, next)) === undefined;
   }
 
-  /** At the end of its line a word may not be written to its end yet. */
-  #isFollowed(end: number): boolean {
-    return this.#text.slice(end, this.#endOfLine(end)).trim() !== '';
+  /** Whether a word is likely enough however its line goes on: one of two letters only where more is read behind it. */
+  #isSure({ index, steps, repair: { start, end } }: Trial, stop: number): boolean {
+    const written = this.#text.slice(start, end);
+    // At the end of its line a word may not be written to its end yet.
+    const isFollowed = this.#text.slice(end, this.#endOfLine(end)).trim() !== '';
+    return isFollowed && steps <= likelySlips(written) && (steps === 0 || 3 < written.length || index + 2 <= stop);
   }
 
   /** Without the line where reading stops, so that what follows may be looked at; undefined where that does not help. */
