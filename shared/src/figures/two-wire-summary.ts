@@ -65,11 +65,15 @@ export interface Drop {
   readonly landing: Landing;
 }
 
-/** The largest share of a source's voltage that is lost on the way to a load, by stated values. */
+/**
+ * The largest share of a source's voltage that is lost, by stated values, on the way to a load whose least voltage is not
+ * stated: what a device states counts before any advice.
+ */
 export function largestDrop({ supply }: BusStudy, { loads, source }: Feed): Drop | undefined {
   if (isUnknown(supply)) return undefined;
   let most: Drop | undefined;
-  for (const { landing } of loads) {
+  for (const { landing, load } of loads) {
+    if (load.least !== undefined) continue;
     const level: Range<Volts> | { unknown: string } = supply.volts[landing.index]!;
     if (isUnknown(level)) return undefined;
     const share = (source.voltage - level.nominal) / source.voltage;

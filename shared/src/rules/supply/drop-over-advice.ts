@@ -18,8 +18,6 @@ export const dropOverAdvice: BusRule = {
     for (const feed of soleFeeds(study)) {
       const drop = largestDrop(study, feed);
       if (!drop || isUnknown(supply) || drop.share <= dropAdvice.value) continue;
-      // What the device states counts; the advice is for those that state nothing.
-      if (drop.landing.port?.draws?.least !== undefined) continue;
       report({
         severity: 'info',
         message: `${formatNumber(drop.share * 100, 1)} % of the voltage of ${feed.landing.name} is lost on the way to ${drop.landing.name}, whose least voltage the catalogue does not state; ${formatNumber(dropAdvice.value * 100)} % is the most that is advised: find out what it needs`,

@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../../../../language/src/testing/check-text.js';
 import { fixText } from '../../../../language/src/testing/fix-text.js';
+import { studyText } from '../../../../language/src/testing/study-text.js';
+import { summary } from '../../figures/summary.js';
 import { soundSupply, supplyExample } from './example.js';
 import { supplyRules } from './index.js';
 
@@ -114,6 +116,23 @@ it('drop-over-advice speaks only of devices that state no least voltage', () => 
     'drop-over-advice board1 info',
   ]);
   expect(idsOf(supplyExample(far, { conductor: '18 AWG stranded' }))).toEqual([]);
+  // A device behind it that states what it needs, and gets that, hides nothing.
+  const mixed = supplyExample([...far, '100 ft to valve1 : Valve'], {
+    conductor: '18 AWG stranded',
+    board: '0.4 A dc',
+  });
+  const valve = 'device Valve { port power : supply { terminals + "24" - "0" draws 0.01 A dc above 10 V below 30 V } }';
+  expect(idsOf(`${valve}\n${mixed}`)).toEqual(['drop-over-advice board1 info']);
+});
+
+it('figures hold no drop against advice where the device states what it needs', () => {
+  const rows = (board?: string) =>
+    summary(studyText(supplyExample(['300 ft to board1 : Board'], board === undefined ? {} : { board }))).map(
+      ({ what }) => what,
+    );
+  expect(rows('0.4 A dc')).toContain('drop at board1');
+  expect(rows()).not.toContain('drop at board1');
+  expect(rows()).toContain('least voltage at board1');
 });
 
 it('judges nothing where the text is damaged, a name unknown or a draw unsaid', () => {
