@@ -26,7 +26,12 @@ export const fileTopics: Readonly<Record<(Declaration | Import)['type'], Topic>>
   StoreDeclaration: {
     meaning:
       'One store with its nodes and buses. `continued` goes on with a store of another file, which this file imports; each file has its own imports.',
-    values: { NAME: plain('unique among all files that are checked together'), LABEL: label },
+    values: {
+      NAME: plain(
+        'unique in its file, but for blocks that go on; name each store of a chain differently, since its packet is named after it',
+      ),
+      LABEL: label,
+    },
     example: 'store northgate "Northgate Market" {\n  node head : SiteHead revision B\n}',
   },
 };

@@ -127,6 +127,18 @@ describe.each(worded)('%s', (_, entry, placeholder, { words = [] }) => {
   });
 });
 
+it('takes each word for the coding of dials and switches that the reference names', () => {
+  const entry = entries.find(({ name }) => name === 'PortAddress') as Entry;
+  const named = [...(entry.topic.values?.['CODING']?.what ?? '').matchAll(/`([a-z-]+)`/g)].map(([, word = '']) => word);
+  const told = (means: string, word: string) =>
+    exampleProject(exampleFile(entry, `address ${means} 1..99 of 8 ${word}`).text)
+      .check()
+      .findings.filter(({ rule }) => rule === 'unknown-word')
+      .map(({ message }) => message);
+  const known = (means: string) => /known are ([^;]*)/.exec(told(means, 'nonesuch')[0] ?? '')?.[1]?.split(', ') ?? [];
+  expect(new Set(named)).toEqual(new Set([...known('dial'), ...known('switches')]));
+});
+
 it('tries most of the quantities and words that there are', () => {
   expect(measured.length).toBeGreaterThan(30);
   expect(worded.length).toBeGreaterThan(10);
