@@ -27,7 +27,7 @@ const beforeNames: ReadonlySet<string> = new Set([
 ]);
 
 /** How many tokens may be read in search of what was meant: a tenth of a second, whatever the text. */
-const mostRead = 2_000_000;
+const mostRead = 500_000;
 /** More slips in one line are no slips. */
 const mostInLine = 4;
 
@@ -59,6 +59,8 @@ class Search {
       if (stop === undefined) break;
       const line = this.#mendLine(rest, stop);
       repairs.push(...line.repairs);
+      // Behind the end of the text nothing is left to be looked at.
+      if (!line.isPast && rest.count <= stop) break;
       rest = line.isPast ? line.tokens : this.#pastLine(rest, stop);
     }
     return repairs;
@@ -68,7 +70,8 @@ class Search {
   #stopOf(tokens: Tokens): number | undefined {
     const sheet = readSheetTree(this.#text, tokens);
     const stop = stoppedAt();
-    this.#read += stop;
+    // Each trial is a copy of all tokens too.
+    this.#read += tokens.count;
     return sheet ? undefined : stop;
   }
 
