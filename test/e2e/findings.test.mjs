@@ -6,8 +6,6 @@ import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { picture, scenario, stores } from './scenario.mjs';
 
-const inFile = (problems, name) => problems.filter(({ file }) => file.endsWith(`/${name}`));
-
 scenario('lists the findings of a store with as-found wiring, as the command line does', async (workbench) => {
   const asFound = ({ file }) => file.startsWith(join(stores, 'as-found/'));
   const listed = checkInTerminal('as-found');
@@ -37,10 +35,7 @@ const sorted = (findings) => findings.map((finding) => JSON.stringify(finding)).
 
 scenario('inserts a missing terminator by the light bulb, and the finding goes', async (workbench) => {
   await workbench.openFile('trial/unterminated.pair');
-  const before = inFile(
-    await workbench.problems((all) => inFile(all, 'unterminated.pair').length > 0),
-    'unterminated.pair',
-  );
+  const before = await workbench.problemsOf('unterminated.pair', (all) => all.length > 0);
   const finding = before.find(({ code }) => code === 'end-unterminated');
   assert.ok(finding, `end-unterminated among ${JSON.stringify(before)}`);
   assert.match(finding.message, /probeA/);
@@ -55,11 +50,9 @@ scenario('inserts a missing terminator by the light bulb, and the finding goes',
     finding,
   );
   await workbench.editorText((text) => /to probeA : TrialProbe address 2 terminate resistor 120 ohm/.test(text));
-  const after = await workbench.problems((all) => inFile(all, 'unterminated.pair').length < before.length);
+  const after = await workbench.problemsOf('unterminated.pair', (all) => all.length < before.length);
   assert.deepEqual(
-    inFile(after, 'unterminated.pair')
-      .map(({ code }) => code)
-      .sort(),
+    after.map(({ code }) => code).sort(),
     before
       .map(({ code }) => code)
       .filter((code) => code !== 'end-unterminated')
@@ -71,14 +64,14 @@ scenario('inserts a missing terminator by the light bulb, and the finding goes',
 
 scenario('finds a margin that a rate makes thin once typing pauses, and loses it with the fix', async (workbench) => {
   await workbench.openFile('trial/thin.pair');
-  const told = (all) => inFile(all, 'thin.pair').filter(({ code }) => code === 'margin-low');
-  await workbench.problems((all) => told(all).length === 0);
+  const told = (all) => all.filter(({ code }) => code === 'margin-low');
+  await workbench.problemsOf('thin.pair', (all) => told(all).length === 0);
   const lines = readFileSync(join(stores, 'trial/thin.pair'), 'utf8').split('\n');
   const line = lines.findIndex((one) => one.includes(' 19200 ')) + 1;
   await workbench.goTo({ line, column: lines[line - 1].indexOf('19200') + 1 });
   for (let digit = 0; digit < 5; digit++) await workbench.page.keyboard.press('Delete');
   await workbench.page.keyboard.type('115200');
-  const [finding] = told(await workbench.problems((all) => told(all).length === 1));
+  const [finding] = told(await workbench.problemsOf('thin.pair', (all) => told(all).length === 1));
   assert.match(finding.message, /^simulated at 115\.2 kbit\/s .* 200 mV is wanted: at [\d,]+ bit\/s it would be /);
   await picture(workbench, 'margin-low');
   const titles = await workbench.quickFixes(finding, (all) => all.some((title) => /^Run at /.test(title)));
@@ -87,12 +80,12 @@ scenario('finds a margin that a rate makes thin once typing pauses, and loses it
     finding,
   );
   await workbench.editorText((text) => !text.includes('115200'));
-  await workbench.problems((all) => told(all).length === 0);
+  await workbench.problemsOf('thin.pair', (all) => told(all).length === 0);
 });
 
 scenario('opens the page of a rule from its finding', async (workbench) => {
   await workbench.openFile('trial/safe.pair');
-  await workbench.problems((all) => inFile(all, 'safe.pair').length > 0);
+  await workbench.problemsOf('safe.pair', (all) => all.length > 0);
   const link = workbench.page.locator('.markers-panel a', { hasText: /^[a-z]+(-[a-z]+)+$/ }).first();
   const rule = await link.innerText();
   await link.click({ modifiers: ['Control'] });
@@ -105,32 +98,27 @@ scenario('opens the page of a rule from its finding', async (workbench) => {
 
 scenario('fixes all that is safe by one command, and nothing else', async (workbench) => {
   await workbench.openFile('trial/safe.pair');
-  const stale = (all) => inFile(all, 'safe.pair').filter(({ code }) => code === 'waiver-stale');
-  await workbench.problems((all) => stale(all).length === 2);
+  const stale = (all) => all.filter(({ code }) => code === 'waiver-stale');
+  await workbench.problemsOf('safe.pair', (all) => stale(all).length === 2);
   await picture(workbench, 'before-safe-fixes');
   await workbench.command('Fieldpair: Fix All Safe Findings');
   const text = await workbench.editorText((shown) => !shown.includes('waive'));
   assert.match(text, /from head.field1 : TrialHead terminate switch/);
   assert.doesNotMatch(text, /probeA .*terminate/, 'a resistor has to be bought and landed');
   assert.match(text, /address 1 crossed/, 'that somebody has swapped the wires back cannot be known here');
-  const left = await workbench.problems((all) => stale(all).length === 0);
-  assert.deepEqual(
-    inFile(left, 'safe.pair')
-      .map(({ code }) => code)
-      .sort(),
-    ['end-unterminated', 'polarity-crossed'],
-  );
+  const left = await workbench.problemsOf('safe.pair', (all) => stale(all).length === 0);
+  assert.deepEqual(left.map(({ code }) => code).sort(), ['end-unterminated', 'polarity-crossed']);
   await picture(workbench, 'after-safe-fixes');
 });
 
 scenario('hears of files that other programs change', async (workbench) => {
   await workbench.openFile('trial/sound.pair');
-  const count = (all) => inFile(all, 'sound.pair').filter(({ code }) => code === 'end-unterminated').length;
-  await workbench.problems((all) => count(all) === 0);
+  const count = (all) => all.filter(({ code }) => code === 'end-unterminated').length;
+  await workbench.problemsOf('sound.pair', (all) => count(all) === 0);
   const path = join(stores, 'trial/sound.pair');
   const text = readFileSync(path, 'utf8');
   writeFileSync(path, text.replace('address 5 terminate switch', 'address 5'));
-  await workbench.problems((all) => count(all) === 1);
+  await workbench.problemsOf('sound.pair', (all) => count(all) === 1);
   writeFileSync(path, text);
-  await workbench.problems((all) => count(all) === 0);
+  await workbench.problemsOf('sound.pair', (all) => count(all) === 0);
 });

@@ -24,11 +24,10 @@ scenario('tells of a contact what its alarm looks like at the input', async (wor
 
 scenario('bridges a contact by the light bulb', async (workbench) => {
   await workbench.openFile('as-found/cold-rooms.pair');
-  const inFile = (all) => all.filter(({ file }) => file.endsWith('/cold-rooms.pair'));
   const isBare = ({ code, message }) => code === 'loop-misread' && message.includes('call2');
-  const problems = inFile(await workbench.problems((all) => inFile(all).some(isBare)));
+  const problems = await workbench.problemsOf('cold-rooms.pair', (all) => all.some(isBare));
   await workbench.quickFix('Bridge call2 with 4.7 kohm', problems.find(isBare));
   await workbench.editorText((text) => /call2 : CallButton breaks \+ bridged 4\.7 kohm/.test(text));
-  const after = inFile(await workbench.problems((all) => !inFile(all).some(isBare)));
+  const after = await workbench.problemsOf('cold-rooms.pair', (all) => !all.some(isBare));
   assert.equal(after.length, problems.length - 1);
 });

@@ -40,11 +40,19 @@ export class Workbench {
 
   /** The titles that the palette offers for a text. */
   async offeredCommands(text, until = (titles) => titles.length > 0) {
-    await this.#ask(`>${text}`);
     const titles = this.page.locator('.quick-input-list .monaco-list-row .label-name');
-    const found = await this.#read('the commands', () => titles.allInnerTexts(), until);
-    await this.page.keyboard.press('Escape');
-    return found;
+    const began = Date.now();
+    for (;;) {
+      await this.#ask(`>${text}`);
+      try {
+        return await readUntil('the commands', () => titles.allInnerTexts(), until, Math.min(2000, this.#timeout));
+      } catch (error) {
+        // An open palette takes up no command whose 'when' has come true since.
+        if (Date.now() - began > this.#timeout) throw error;
+      } finally {
+        await this.page.keyboard.press('Escape');
+      }
+    }
   }
 
   /** Chooses an entry of the quick pick that is open. */
@@ -116,10 +124,32 @@ export class Workbench {
    * @param {(problems: import('./problems-panel.mjs').Problem[]) => boolean} [until]
    */
   async problems(until = () => true) {
+    const panel = await this.#problemsPanel();
+    return this.#read('the problems', () => readProblems(this.page, panel), until);
+  }
+
+  /**
+   * What the Problems panel lists of the file with a name. Meanwhile the panel is told to show that alone: to scroll
+   * through all findings of a workspace takes seconds.
+   *
+   * @param {string} name
+   * @param {(problems: import('./problems-panel.mjs').Problem[]) => boolean} [until]
+   */
+  async problemsOf(name, until = () => true) {
+    const panel = await this.#problemsPanel();
+    const filter = this.page.locator('.viewpane-filter input[placeholder*="**/*.ts"]:visible');
+    await filter.fill(name);
+    const read = async () => (await readProblems(this.page, panel)).filter(({ file }) => file.endsWith(`/${name}`));
+    const found = await this.#read(`the problems of ${name}`, read, until);
+    await filter.fill('');
+    return found;
+  }
+
+  async #problemsPanel() {
     const panel = this.page.locator('.markers-panel');
     if (!(await panel.isVisible())) await this.command('Problems: Focus on Problems View');
     await panel.waitFor();
-    return this.#read('the problems', () => readProblems(this.page, panel), until);
+    return panel;
   }
 
   /** The text of the hover at a place. Its parts arrive one by one, so ask with `until` for the one that is meant. */
