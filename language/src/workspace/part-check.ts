@@ -39,10 +39,10 @@ export function wholeCheck(parts: readonly PartCheck[], settings: CheckSettings)
   // Without any store the files are a catalogue for others.
   if (0 < stores) {
     const used = new Set(parts.flatMap((part) => part.used));
-    const unused = parts.flatMap(({ declared }) =>
-      declared.filter(({ kind, name, place }) => !used.has(usageKey(place.file, kind, name))),
+    const declared = parts.flatMap((part) => part.declared);
+    findings.push(
+      ...unusedFindings(declared, ({ kind, name, place }) => used.has(usageKey(place.file, kind, name)), settings),
     );
-    findings.push(...unusedFindings(unused, settings));
   }
   return {
     files: total(parts, ({ files }) => files),
@@ -52,17 +52,42 @@ export function wholeCheck(parts: readonly PartCheck[], settings: CheckSettings)
   };
 }
 
-/** What is said of entries that no store uses. */
-export function unusedFindings(entries: readonly DeclaredEntry[], settings: CheckSettings): Finding[] {
-  const report = ({ kind, name, place }: DeclaredEntry): TextReport => ({
-    rule: 'unused-entry',
-    message: `no store that was checked uses ${kind} ${name}; keep it for others, or remove it`,
-    place,
-    at: name,
-    unnecessary: true,
-  });
-  return checkText(entries.map(report), settings);
+/** What is said of entries that no store uses; once of a file whose entries are all unused, which is one cause. */
+export function unusedFindings(
+  declared: readonly DeclaredEntry[],
+  isUsed: (entry: DeclaredEntry) => boolean,
+  settings: CheckSettings,
+): Finding[] {
+  const reports: TextReport[] = [];
+  const byFile = new Map<string, DeclaredEntry[]>();
+  for (const entry of declared.toSorted((left, right) => left.place.start - right.place.start)) {
+    const ofFile = byFile.get(entry.place.file);
+    if (ofFile) ofFile.push(entry);
+    else byFile.set(entry.place.file, [entry]);
+  }
+  for (const entries of byFile.values()) {
+    const unused = entries.filter((entry) => !isUsed(entry));
+    const [first, second] = unused;
+    if (first && second && unused.length === entries.length) reports.push(unusedFile(first, unused.length));
+    else reports.push(...unused.map(unusedEntry));
+  }
+  return checkText(reports, settings);
 }
+
+const unusedEntry = ({ kind, name, place }: DeclaredEntry): TextReport => ({
+  rule: 'unused-entry',
+  message: `no store that was checked uses ${kind} ${name}; keep it for others, or remove it`,
+  place,
+  at: name,
+  unnecessary: true,
+});
+
+const unusedFile = ({ name, place }: DeclaredEntry, count: number): TextReport => ({
+  rule: 'unused-entry',
+  message: `no store that was checked uses any of the ${count} entries of this file; import it where they are meant to be used, or keep it for others`,
+  place,
+  at: name,
+});
 
 const total = (parts: readonly PartCheck[], count: (part: PartCheck) => number) =>
   parts.reduce((sum, part) => sum + count(part), 0);

@@ -277,8 +277,7 @@ export class Project {
   /** Entries of a member's catalogue that no store uses; only known once every member was read. */
   #unusedEntries(file: string): Finding[] {
     if (this.#unread.size || !this.#members.has(file) || !this.#units.any) return [];
-    const unused = this.#declaredIn(file).filter((entry) => !this.#units.isUsed(entry));
-    return unusedFindings(unused, this.#settings);
+    return unusedFindings(this.#declaredIn(file), (entry) => this.#units.isUsed(entry), this.#settings);
   }
 
   #declaredIn(file: string): DeclaredEntry[] {

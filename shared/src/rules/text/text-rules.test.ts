@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkText } from '../../../../language/src/testing/check-text.js';
+import { checkText, projectOf } from '../../../../language/src/testing/check-text.js';
 import { type FileHost, Project } from '../../../../language/src/workspace/project.js';
 import { textRules } from './index.js';
 
@@ -35,6 +35,20 @@ describe('areas', () => {
 });
 
 describe('one cause gives one finding', () => {
+  it('tells once of a catalogue that nobody uses, and of each entry where others are used', () => {
+    const catalogue = 'device Old { }\ndevice Older { }\ncable Oldest { }\n';
+    const unused = (text: string) =>
+      projectOf({ 'catalogue.pair': catalogue, 'store.pair': `${text}store northgate { node a : Old }\n` })
+        .check()
+        .findings.filter(({ rule }) => rule === 'unused-entry')
+        .map(({ message, at }) => `${at}: ${message.split(';')[0]}`);
+    expect(unused('')).toEqual(['Old: no store that was checked uses any of the 3 entries of this file']);
+    expect(unused('import "catalogue.pair"\n')).toEqual([
+      'Older: no store that was checked uses device Older',
+      'Oldest: no store that was checked uses cable Oldest',
+    ]);
+  });
+
   it('does not call names unknown that a missing import may declare', () => {
     const text = 'import "absent.pair"\nstore northgate {\n  node compressor1 : DriveBoard\n}\n';
     expect(checkText(text).map(({ rule }) => rule)).toEqual(['import-missing']);

@@ -8,7 +8,7 @@ export const unusedEntry: TextRule = {
   explanation: {
     what:
       'A cable or device is declared that no checked store uses. In a catalogue that is shared with others this is ' +
-      'as it should be.',
+      'as it should be. A file of which no entry is used is told once.',
     why:
       'It does no harm. It is often what remains of a renamed or replaced part, and it may mislead whoever ' +
       'reads the file.',
