@@ -98,6 +98,20 @@ const slips: readonly (readonly [what: string, rule: string, before: string, aft
   ['a revision without the port', 'port-reserved', 'revision B', 'revision A'],
   ['a run half written', 'dangling-run', '    12 ft to c3', '    12 ft\n    12 ft to c3'],
   ['a length of 0', 'value-impossible', '12 ft to c2', '0 ft to c2'],
+  ['colours are said in two ways', 'statement-repeated', '    colours', '    colours + blue - white\n    colours'],
+  ['both wires have one colour', 'statement-repeated', '+ white - blue', '+ white - white'],
+  [
+    'a temperature is said twice',
+    'statement-repeated',
+    '    colours',
+    '    ambient 9 degC\n    ambient 30 degC\n    colours',
+  ],
+  [
+    'a splice has an address',
+    'statement-foreign',
+    '    12 ft to c3',
+    '    3 ft to splice s1 address 9\n    12 ft to c3',
+  ],
   ['a bias without its unit', 'unit-missing', 'bias at head switch', 'bias at head 510'],
 ];
 

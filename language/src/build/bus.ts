@@ -30,6 +30,7 @@ import type { NodeDraft } from './node-draft.js';
 import type { Notes } from './notes.js';
 import { terminationOf } from './port.js';
 import { quantityOf } from './quantities.js';
+import { repeatedFixes } from './repeated.js';
 import type { CatalogueScope } from './scope.js';
 import { kindOf, wordOf } from './words.js';
 
@@ -151,32 +152,65 @@ function readRemark(statement: BusStatement, draft: BusDraft, landings: Landings
       break;
     }
     case 'Ambient': {
+      if (isRepeated(draft, draft.ambient?.place, statement, notes)) break;
       const value = quantityOf(statement.temperature, 'temperature', notes, { from: -90, to: 200 }, ['degC', 'degF']);
       if (value !== undefined) draft.ambient = { value: celsius(value), place: notes.place(statement) };
       else draft.unclear = true;
       break;
     }
     case 'Guide': {
+      if (isRepeated(draft, draft.guide?.place, statement, notes)) break;
       const name = wordOf(statement.name, canGuideNames, 'guide', notes);
       if (name) draft.guide = { value: name, place: notes.place(statement) };
       else draft.unclear = true;
       break;
     }
     case 'SamplePoint': {
+      if (isRepeated(draft, draft.samplePoint?.place, statement, notes)) break;
       const value = quantityOf(statement.point, 'ratio', notes, { from: 0.5, to: 1 });
       if (value !== undefined) draft.samplePoint = { value: ratio(value), place: notes.place(statement) };
       else draft.unclear = true;
       break;
     }
     case 'BusColours': {
+      if (isRepeated(draft, draft.colours?.place, statement, notes)) break;
       const names = { '+': 'plus', '-': 'minus', shield: 'shield', common: 'common' } as const;
       const colours: { plus?: string; minus?: string; shield?: string; common?: string } = {};
       for (const { role, colour } of statement.colours)
         if (role && colour?.text !== undefined) colours[names[role]] = colour.text;
       draft.colours = { ...colours, place: notes.place(statement) };
+      const { plus, minus } = colours;
+      if (plus !== undefined && plus === minus) {
+        const message = `both wires of bus ${draft.name} are ${plus}; write the colour of each, so that they are told apart`;
+        notes.report('statement-repeated', message, draft.colours.place, { bus: draft.name });
+      }
       break;
     }
     default:
       break;
   }
+}
+
+/** Reports what was said of the bus before: the first counts. */
+function isRepeated(
+  { name: bus }: BusDraft,
+  before: Place | undefined,
+  statement: BusStatement,
+  notes: Notes,
+): boolean {
+  if (!before) return false;
+  const place = notes.place(statement);
+  const first = { text: notes.textAt(before), place: before };
+  const second = { text: notes.textAt(place), place };
+  notes.report(
+    'statement-repeated',
+    `of bus ${bus} the text says ${second.text} here and ${first.text} before; keep the one that holds`,
+    place,
+    {
+      bus,
+      related: [{ message: `${first.text} is said here`, place: before }],
+      fixes: () => repeatedFixes(first, second),
+    },
+  );
+  return true;
 }

@@ -1,5 +1,5 @@
 /** What is said of a landing behind its name: address, terminator, shield and the like. */
-import type { Place } from '@fieldpair/shared';
+import type { Fix, Place } from '@fieldpair/shared';
 import type { LandingAddress, LandingProperty } from '../generated/reader.js';
 import { added } from '../short-list.js';
 import type { LandingDraft } from './landing-draft.js';
@@ -73,6 +73,22 @@ export function readProperty(property: LandingProperty, draft: LandingDraft, bus
 function readAddress(property: LandingAddress, draft: LandingDraft, bus: string, notes: Notes): void {
   const written = property.address;
   if (written?.value === undefined) return;
+  if (draft.splice !== undefined) {
+    const place = notes.place(property);
+    const remove: Fix = {
+      title: `Remove the address of ${draft.name}`,
+      safe: false,
+      edits: [{ kind: 'write', place, text: '' }],
+    };
+    const message = `address speaks of devices and ${draft.name} is a splice; remove it`;
+    notes.report('statement-foreign', message, place, {
+      bus,
+      at: draft.name,
+      unnecessary: true,
+      fixes: () => [remove],
+    });
+    return;
+  }
   const value = written.negative ? -written.value : written.value;
   const address = { value, place: notes.between(written.start, written.end) };
   if (!draft.address) draft.address = address;

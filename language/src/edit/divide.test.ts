@@ -118,7 +118,7 @@ describe('a bus divided at a repeater', () => {
     const long = storeOf('from head : Head', '3900 ft to a1 : Board address 1', '4200 ft to a2 : Board address 2');
     expect(fixesOf(long)).toEqual([]);
     expect(messageOf(long)).toMatch(
-      /; shorten it or no repeater helps, because the run from a1 to a2 alone has 4,200 ft$/,
+      /; shorten it, for no repeater helps, because the run from a1 to a2 alone has 4,200 ft$/,
     );
     const other = storeOf('from head : Head', '3900 ft to a1 : Board address 1', '900 ft to a2 : Board address 2');
     expect(fixesOf(other)).toHaveLength(1);

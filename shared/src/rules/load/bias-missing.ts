@@ -20,7 +20,7 @@ export const biasMissing: BusRule = {
     if (!first) return;
     const others = needy.length > 1 ? ` and ${needy.length - 1} more` : '';
     report({
-      message: `${first.name}${others} on bus ${bus.name} needs a biased line, and nothing biases it; add bias at one place, best at the head`,
+      message: `${first.name}${others} on bus ${bus.name} ${needy.length > 1 ? 'need' : 'needs'} a biased line, and nothing biases it; add bias at one place, best at the head`,
       place: bus.place,
       related: needy.map(({ name, place }) => ({ message: `${name} needs bias`, place })),
       fixes: () => {

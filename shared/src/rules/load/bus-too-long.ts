@@ -64,7 +64,7 @@ function adviceFor(study: BusStudy): string {
   if (segmentForm(study) === 'bus' || !mayBeBus(study)) {
     // Of a free-topology segment one repeater makes two; how many may follow is not documented.
     const divide = study.bus.kind === 'free-topology' ? 'divide it with a repeater' : divideAdvice(study);
-    return `shorten it or ${divide}`;
+    return divide.startsWith('no ') ? `shorten it, for ${divide}` : `shorten it or ${divide}`;
   }
   const most = study.lengthText(metres(segmentLimits(study.bus).bus));
   return `terminate both ends with 105 ohm, which allows this chain ${most}, or divide it with a repeater`;

@@ -36,7 +36,7 @@ export const statementForeign: BusRule = {
       for (const { place } of terminations) if (place) tell('terminate', 'buses with ends', place, name);
   },
   explanation: {
-    what: 'A statement speaks of another kind of bus than the one it is written in, so that nothing comes of it.',
+    what: 'A statement speaks of another kind of bus than the one it is written in, or an address of a splice, so that nothing comes of it.',
     why: 'Whoever reads the plan takes it for a fact. Often the kind of the bus was changed and the statement stayed.',
     field: 'The installer looks for what is not there.',
     mend: 'Remove the statement, or correct the kind of the bus.',
