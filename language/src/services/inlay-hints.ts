@@ -10,6 +10,7 @@ import {
   originOf,
 } from '@fieldpair/shared';
 import type { InlayHint, Range } from 'vscode-languageserver';
+import type { SourceText } from '../build/source.js';
 import type { Desk } from './desk.js';
 
 export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] {
@@ -22,6 +23,8 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
     const position = desk.rangeOf({ file, start: offset, end: offset }).start;
     found.push({ position, label, tooltip, paddingLeft: true });
   };
+  const source = desk.project.sourceOf(file);
+  const behind = (offset: number) => (source ? behindSlip(source, offset) : offset);
   for (const one of desk.busesIn(file)) {
     const study = desk.studyOf(one);
     const gaps = wanted.addressGaps ? addressGaps(study) : new Map<Landing, string>();
@@ -41,16 +44,25 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
       if (wanted.distance && distance !== undefined && landing.index !== origin) {
         const figure = landingFigure(study, landing);
         add(
-          visit.place.end,
+          behind(visit.place.end),
           [study.lengthText(distance), ...(figure ? [figure.text] : [])].join(', '),
           `Along the cable from ${one.bus.landings[origin]?.name ?? ''}${figure ? `; ${figure.meaning}` : ''}`,
         );
       }
       if (wanted.ends && hasEnds(study) && study.shape.ends?.includes(landing.index))
-        add(visit.place.end, 'END', `An end of bus ${one.bus.name}`);
+        add(behind(visit.place.end), 'END', `An end of bus ${one.bus.name}`);
     }
   }
   return found;
+}
+
+/** Where a line goes on with what cannot be read, as while it is typed, its end: a hint amid it would be in the way. */
+function behindSlip({ text, problems }: SourceText, offset: number): number {
+  const newline = text.indexOf('\n', offset);
+  const end = newline < 0 ? text.length : newline - (text[newline - 1] === '\r' ? 1 : 0);
+  // The word that wants more may be the last that was read.
+  const isBroken = problems.some((problem) => offset <= problem.end && problem.start < end);
+  return isBroken && offset < end ? end : offset;
 }
 
 /** The one figure that tells most of a landing of a supply or a contact loop. */

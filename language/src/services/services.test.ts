@@ -112,6 +112,16 @@ describe('services', () => {
     expect(labels(chain.replace('address 14', 'address 13'))).toContain('12 unused');
   });
 
+  it('keeps hints out of a line that is being typed', () => {
+    const typed = chain.replace('    waive', '    30 ft to caseC : Board address \n    waive');
+    const line = typed.split('\n').findIndex((one) => one.includes('caseC'));
+    const hints = inlayHints(deskOf(typed), file, everywhere).filter(({ position }) => position.line === line);
+    expect(hints.map(({ label }) => label)).toContain('180 ft');
+    expect(new Set(hints.map(({ position }) => position.character))).toEqual(
+      new Set(['    30 ft to caseC : Board address '.length]),
+    );
+  });
+
   it('gives each kind of thing its own symbol in the outline', () => {
     const text = chain.replace(
       'store northgate {\n',
