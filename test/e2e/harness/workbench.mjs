@@ -142,6 +142,8 @@ export class Workbench {
     const read = async () => (await readProblems(this.page, panel)).filter(({ file }) => file.endsWith(`/${name}`));
     const found = await this.#read(`the problems of ${name}`, read, until);
     await filter.fill('');
+    // Until it has taken that up, another view of the panel would begin with the filter as its own.
+    await this.page.locator('.viewpane-filter-badge:not(.hidden)').waitFor({ state: 'hidden' });
     return found;
   }
 
