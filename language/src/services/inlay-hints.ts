@@ -24,9 +24,9 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
     found.push({ position, label, tooltip, paddingLeft: true });
   };
   const source = desk.project.sourceOf(file);
-  const behind = (offset: number) => (source ? behindSlip(source, offset) : offset);
   for (const one of desk.busesIn(file)) {
     const study = desk.studyOf(one);
+    const behind = (offset: number) => (source && one.bus.damaged ? behindSlip(source, offset) : offset);
     const gaps = wanted.addressGaps ? addressGaps(study) : new Map<Landing, string>();
     for (const landing of one.bus.landings) {
       const visit = landing.visits[0];
@@ -56,13 +56,14 @@ export function inlayHints(desk: Desk, file: string, range: Range): InlayHint[] 
   return found;
 }
 
-/** Where a line goes on with what cannot be read, as while it is typed, its end: a hint amid it would be in the way. */
-function behindSlip({ text, problems }: SourceText, offset: number): number {
+/**
+ * In a bus of which something cannot be read, as while it is typed, the end of the line: a hint in front of a word that is
+ * being written would be in the way. A comment may follow.
+ */
+function behindSlip({ text }: SourceText, offset: number): number {
   const newline = text.indexOf('\n', offset);
-  const end = newline < 0 ? text.length : newline - (text[newline - 1] === '\r' ? 1 : 0);
-  // The word that wants more may be the last that was read.
-  const isBroken = problems.some((problem) => offset <= problem.end && problem.start < end);
-  return isBroken && offset < end ? end : offset;
+  const rest = text.slice(offset, newline < 0 ? text.length : newline);
+  return /^\s*(?:\/\/|\/\*|$)/.test(rest) ? offset : offset + rest.replace(/\r$/, '').length;
 }
 
 /** The one figure that tells most of a landing of a supply or a contact loop. */

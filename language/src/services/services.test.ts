@@ -117,6 +117,10 @@ describe('services', () => {
     const line = typed.split('\n').findIndex((one) => one.includes('caseC'));
     const hints = inlayHints(deskOf(typed), file, everywhere).filter(({ position }) => position.line === line);
     expect(hints.map(({ label }) => label)).toContain('180 ft');
+    // Two lines of it stop short, of which the second is not told.
+    const twice = typed.replace('from head : Head terminate resistor 120 ohm', 'from head.');
+    const after = inlayHints(deskOf(twice), file, everywhere).filter(({ position }) => position.line === line);
+    expect(after.every(({ position }) => position.character > '    30 ft to caseC : Board'.length)).toBe(true);
     expect(new Set(hints.map(({ position }) => position.character))).toEqual(
       new Set(['    30 ft to caseC : Board address '.length]),
     );
