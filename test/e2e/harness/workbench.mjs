@@ -138,12 +138,15 @@ export class Workbench {
   async problemsOf(name, until = () => true) {
     const panel = await this.#problemsPanel();
     const filter = this.page.locator('.viewpane-filter input[placeholder*="**/*.ts"]:visible');
+    const shows = this.page.locator('.viewpane-filter-badge:not(.hidden)');
     await filter.fill(name);
+    // The panel takes it up after a moment; where it has findings of this file alone, nothing shows that.
+    await shows.waitFor({ timeout: 2000 }).catch(() => undefined);
     const read = async () => (await readProblems(this.page, panel)).filter(({ file }) => file.endsWith(`/${name}`));
     const found = await this.#read(`the problems of ${name}`, read, until);
     await filter.fill('');
     // Until it has taken that up, another view of the panel would begin with the filter as its own.
-    await this.page.locator('.viewpane-filter-badge:not(.hidden)').waitFor({ state: 'hidden' });
+    await shows.waitFor({ state: 'hidden' });
     return found;
   }
 
