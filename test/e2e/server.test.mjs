@@ -95,9 +95,17 @@ scenario('restarts the language server, and checks again', async (workbench) => 
   );
   await workbench.problemsOf('typing.pair', isUnterminated);
   await workbench.command('Fieldpair: Show Log');
-  // The panel may come with what another view of it was filtered by.
-  await workbench.page.locator('.panel .viewpane-filter input:visible').fill('');
-  await workbench.page.locator('.panel .view-lines').filter({ hasText: 'language server runs' }).first().waitFor();
+  const { page } = workbench;
+  await readUntil(
+    'the log',
+    async () => {
+      // The view may come with what another one was filtered by.
+      await page.locator('.panel .viewpane-filter input:visible').first().fill('');
+      return (await page.locator('.panel .view-lines').allInnerTexts()).join('\n').replaceAll('\u00a0', ' ');
+    },
+    (text) => text.includes('language server runs'),
+    30_000,
+  );
   await picture(workbench, 'log');
   await workbench.command('Problems: Focus on Problems View');
 });

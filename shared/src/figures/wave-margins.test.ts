@@ -87,3 +87,11 @@ describe('a bus that settles easily', () => {
     expect(marginFloor(study)).toBeGreaterThan(0.2);
   });
 });
+
+it('does not simulate a bus with more landings than anybody could wait for', () => {
+  const bus = busOf('rs485', { rate: 19_200, cable: testCable({}) }).from('n0', {});
+  for (let index = 1; index <= 1000; index++) bus.to(`n${index}`, 1, {});
+  const { study } = bus.built();
+  const [margin] = marginsOf(study, 0);
+  expect(margin).toEqual({ unknown: 'the margin of a bus with 1001 landings, more than 1000' });
+});

@@ -1,5 +1,5 @@
 /** `fieldpair check`: all rules on files and folders. */
-import { ruleById, type Severity, severities } from '@fieldpair/shared';
+import { counted, ruleById, type Severity, severities } from '@fieldpair/shared';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { NodeFiles } from '../../files/node-files.js';
 import { runCheck } from '../check/run-check.js';
@@ -87,7 +87,16 @@ async function check(paths: readonly string[], options: CheckOptions, terminal: 
 }
 
 function print(report: CheckReport, { format, failOn }: CheckOptions, terminal: Terminal): void {
-  terminal.out(formats[format](report, { colour: terminal.colour, failOn, version }));
+  let text: string;
+  try {
+    text = formats[format](report, { colour: terminal.colour, failOn, version });
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    // Node has no text of more than half a gigabyte.
+    const count = counted(report.findings.length, 'finding');
+    throw new CommandFailure(`${count} are too many to print at once; check fewer files, or one rule with --rule`);
+  }
+  terminal.out(text);
 }
 
 async function watchAndCheck(paths: readonly string[], options: CheckOptions, terminal: Terminal): Promise<void> {

@@ -2,6 +2,7 @@
 import type { Fix, NetworkEdit } from '../../finding.js';
 import { listed } from '../../known.js';
 import type { Bus, Landing, Port, Run } from '../../network.js';
+import { visitBy } from '../../visits.js';
 import { landablePorts } from '../address/landable-ports.js';
 import { linkExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
@@ -63,12 +64,13 @@ function ownJacks(bus: Bus, landing: Landing, free: readonly Port[]): Fix[] {
 }
 
 /** The mention by which a run reaches the landing, written with the other port. */
-function reland(bus: Bus, { visits, index, node }: Landing, run: Run, port: Port): NetworkEdit | undefined {
+function reland(bus: Bus, landing: Landing, run: Run, port: Port): NetworkEdit | undefined {
+  const { visits, index, node } = landing;
   const write = (visit: Landing['visits'][number] | undefined): NetworkEdit | undefined =>
     visit && visit.referencePlace.end === visit.place.end
       ? { kind: 'write', place: visit.referencePlace, text: `${node?.name}.${port.name}` }
       : undefined;
-  if (run.from !== index) return write(visits.find(({ statementPlace }) => statementPlace.start === run.place.start));
+  if (run.from !== index) return write(visitBy(landing, run));
   // The pen came here by the `from` right in front of the run, or by the run before it.
   const previous = bus.runs[run.index - 1];
   const after = previous?.place.end ?? bus.blockPlace.start;

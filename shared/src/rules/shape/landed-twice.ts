@@ -1,6 +1,7 @@
 /** A cable that comes back to where it, or the chain, has been already. */
 import { occasion } from '../../figures/occasions.js';
 import type { Bus, Run } from '../../network.js';
+import { visitBy } from '../../visits.js';
 import { severityBySource } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
@@ -46,7 +47,7 @@ export const landedTwice: BusRule = {
       const what = landsTwice(bus, run);
       if (what === undefined) continue;
       const landing = bus.landings[run.to ?? run.from]!;
-      const visit = landing.visits.find(({ statementPlace }) => statementPlace.start === run.place.start);
+      const visit = visitBy(landing, run);
       report({
         message: `${runText(bus, index, study.lengthText)} ${what}; each landing of bus ${bus.name} is reached once: name the device that this cable really reaches, or remove the run`,
         place: visit?.referencePlace ?? run.place,
