@@ -33,6 +33,7 @@ export * from './known.js';
 export * from './limits/can.js';
 export * from './limits/due-terminator.js';
 export * from './limits/ethernet.js';
+export * from './limits/format.js';
 export * from './limits/free-topology.js';
 export * from './limits/length.js';
 export * from './limits/level.js';

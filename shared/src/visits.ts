@@ -1,4 +1,4 @@
-/** Which mention of a landing a run makes. */
+/** The mentions of a landing in the text. */
 import type { Landing, Run, Visit } from './network.js';
 
 /**
@@ -17,3 +17,6 @@ export function visitBy({ visits }: Landing, { place: { start } }: Run): Visit |
   }
   return undefined;
 }
+
+/** Whether more is written with a mention than which landing it is: what would go with it. */
+export const saysMore = ({ referencePlace, place }: Visit): boolean => referencePlace.end < place.end;

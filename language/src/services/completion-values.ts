@@ -1,5 +1,5 @@
 /** Values that completion offers because they follow from what is written: files, colours, resistors, formats. */
-import { type Bus, type BusKind, dueTermination, formatOhms, type Landing } from '@fieldpair/shared';
+import { type Bus, type BusKind, dueTermination, formatOhms, formatsOf, type Landing } from '@fieldpair/shared';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { nameText } from '../build/suggest.js';
 import { quote } from '../read/text-value.js';
@@ -52,10 +52,9 @@ export const landedOffers = (inside: BusInStore | undefined): Offer[] =>
     CompletionItemKind.Variable,
   );
 
-/** Of 11 bits on Modbus (MODBUS over Serial Line V1.02, 2.5.1), even parity first, which is its default. */
+/** Plain RS-485 may have any. */
 const formats: Readonly<Partial<Record<BusKind, readonly string[]>>> = {
-  'modbus-rtu': ['8E1', '8O1', '8N2'],
-  'bacnet-mstp': ['8N1'],
+  ...formatsOf,
   rs485: ['8N1', '8E1', '8O1', '8N2'],
 };
 export const formatOffers = (kind: BusKind): Offer[] => plain(formats[kind] ?? []);

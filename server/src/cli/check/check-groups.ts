@@ -23,34 +23,32 @@ export interface GroupSettings {
  */
 export function checkGroups(
   groups: readonly FileGroup[],
-  { only, workingFolder }: GroupSettings,
+  settings: GroupSettings,
   tell: (done: number) => void = () => undefined,
 ): GroupCheck[] {
-  const files = groups.flat();
-  const project = new Project(new NodeFiles(files), only ? { only: new Set(only) } : {});
-  digestFiles(project, files, workingFolder, tell);
+  const { project } = digestFiles(groups.flat(), settings, tell);
   return groups.map((group) => ({ part: project.checkPart(group), read: project.filesBehind(group) }));
 }
 
 /**
- * Takes in one file after the other, each judged at once.
+ * A project that takes in one file after the other, each judged at once.
  *
  * @param isEnough is asked before each file whether to leave the ones that are left, so many, to others
- * @returns how many files are done
+ * @returns the project, and how many files are done
  * @throws CommandFailure when a file cannot be read.
  */
 export function digestFiles(
-  project: Project,
   files: readonly string[],
-  workingFolder: string,
+  { only, workingFolder }: GroupSettings,
   tell: (done: number) => void,
   isEnough: (left: number) => boolean = () => false,
-): number {
+): { readonly project: Project; readonly done: number } {
+  const project = new Project(new NodeFiles(files), only ? { only: new Set(only) } : {});
   for (const [index, file] of files.entries()) {
-    if (isEnough(files.length - index)) return index;
+    if (isEnough(files.length - index)) return { project, done: index };
     tell(index);
     addFile(project, file, workingFolder);
     project.digest(file);
   }
-  return files.length;
+  return { project, done: files.length };
 }

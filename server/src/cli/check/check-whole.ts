@@ -1,6 +1,6 @@
 /** A check of all files: by this thread, and by others too where it takes long, as the simulation of faulty buses does. */
 import { availableParallelism } from 'node:os';
-import { fileGroups, type PartCheck, Project } from '@fieldpair/language';
+import { fileGroups, type PartCheck } from '@fieldpair/language';
 import { NodeFiles } from '../../files/node-files.js';
 import { digestFiles, type GroupSettings } from './check-groups.js';
 
@@ -34,10 +34,8 @@ export async function checkWhole(
   tell: (done: number) => void,
   help: Help = usualHelp(),
 ): Promise<PartCheck[]> {
-  const { only, workingFolder } = settings;
-  const project = new Project(new NodeFiles(files), only ? { only: new Set(only) } : {});
   const isEnough = (left: number) => program !== undefined && help.isWanted(left);
-  const done = digestFiles(project, files, workingFolder, tell, isEnough);
+  const { project, done } = digestFiles(files, settings, tell, isEnough);
   if (done === files.length || !program) return [project.checkPart(files)];
   const finished = new Set(files.slice(0, done));
   const groups = fileGroups(files, new NodeFiles(files));

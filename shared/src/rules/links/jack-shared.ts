@@ -2,7 +2,7 @@
 import type { Fix, NetworkEdit } from '../../finding.js';
 import { listed } from '../../known.js';
 import type { Bus, Landing, Port, Run } from '../../network.js';
-import { visitBy } from '../../visits.js';
+import { saysMore, visitBy } from '../../visits.js';
 import { landablePorts } from '../address/landable-ports.js';
 import { linkExample } from '../other-example.js';
 import type { BusRule } from '../rule.js';
@@ -67,7 +67,7 @@ function ownJacks(bus: Bus, landing: Landing, free: readonly Port[]): Fix[] {
 function reland(bus: Bus, landing: Landing, run: Run, port: Port): NetworkEdit | undefined {
   const { visits, index, node } = landing;
   const write = (visit: Landing['visits'][number] | undefined): NetworkEdit | undefined =>
-    visit && visit.referencePlace.end === visit.place.end
+    visit && !saysMore(visit)
       ? { kind: 'write', place: visit.referencePlace, text: `${node?.name}.${port.name}` }
       : undefined;
   if (run.from !== index) return write(visitBy(landing, run));

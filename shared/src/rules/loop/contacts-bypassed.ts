@@ -1,6 +1,7 @@
 /** A loop whose cable closes a ring. */
 import type { Fix } from '../../finding.js';
 import type { Bus, Run } from '../../network.js';
+import { saysMore, visitBy } from '../../visits.js';
 import type { BusRule } from '../rule.js';
 import { runText } from '../shape/names.js';
 import { loopExample, soundLoop } from './example.js';
@@ -23,7 +24,7 @@ export const contactsBypassed: BusRule = {
         message: `${text} closes a ring of cable pairs; a contact that breaks a conductor in it is bypassed by the other way round: leave one run of the ring out`,
         place: run.place,
         at: bus.landings[run.to]!.name,
-        fixes: () => (saysMore(bus, run) ? [] : [leaveOut(bus, run, text)]),
+        fixes: () => (saysMoreThanRun(bus, run) ? [] : [leaveOut(bus, run, text)]),
       });
     }
   },
@@ -40,10 +41,10 @@ export const contactsBypassed: BusRule = {
 };
 
 /** What is written with the run about its landing would go with it. */
-const saysMore = (bus: Bus, { to, place }: Run): boolean =>
-  bus.landings[to!]!.visits.some(
-    (visit) => visit.statementPlace.start === place.start && visit.referencePlace.end < visit.place.end,
-  );
+function saysMoreThanRun(bus: Bus, run: Run): boolean {
+  const visit = visitBy(bus.landings[run.to!]!, run);
+  return visit !== undefined && saysMore(visit);
+}
 
 const leaveOut = (bus: Bus, { index }: Run, text: string): Fix => ({
   title: `Leave out ${text}`,

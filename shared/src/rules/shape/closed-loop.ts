@@ -3,7 +3,7 @@ import { occasion } from '../../figures/occasions.js';
 import type { BusStudy } from '../../figures/study.js';
 import type { Fix } from '../../finding.js';
 import type { LandingIndex, Run } from '../../network.js';
-import { visitBy } from '../../visits.js';
+import { saysMore, visitBy } from '../../visits.js';
 import { severityBySource, terminatorEdits } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
@@ -64,7 +64,7 @@ function openFixes(study: BusStudy, run: Run): Fix[] {
   const { bus, shape } = study;
   const visit = run.to === undefined ? undefined : visitBy(bus.landings[run.to]!, run);
   // Properties that are written with the run would go with it.
-  if (!visit || visit.referencePlace.end < visit.place.end) return oneChainFixes(study, run);
+  if (!visit || saysMore(visit)) return oneChainFixes(study, run);
   const degree = shape.trunkDegree.map(
     (count, landing) => count - Number(!run.tap && (landing === run.from || landing === run.to)),
   );

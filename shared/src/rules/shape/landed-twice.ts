@@ -1,7 +1,7 @@
 /** A cable that comes back to where it, or the chain, has been already. */
 import { occasion } from '../../figures/occasions.js';
 import type { Bus, Run } from '../../network.js';
-import { visitBy } from '../../visits.js';
+import { saysMore, visitBy } from '../../visits.js';
 import { severityBySource } from '../ends/terminators.js';
 import type { BusRule } from '../rule.js';
 import { exampleOf } from './example.js';
@@ -56,7 +56,7 @@ export const landedTwice: BusRule = {
         severity: severityBySource(bus),
         // A run in the middle of the chain, or one that properties are written with, is left out by drawing the bus anew.
         fixes: () =>
-          passesTwice(bus, run) || !visit || visit.referencePlace.end < visit.place.end
+          passesTwice(bus, run) || !visit || saysMore(visit)
             ? oneChainFixes(study, run)
             : [
                 {
