@@ -23,5 +23,9 @@ export function isUnknown(value: unknown): value is Unknown {
 export function listed(names: readonly string[]): string {
   const shown = names.slice(0, 4);
   if (names.length > shown.length) return `${shown.join(', ')} and ${names.length - shown.length} more`;
-  return shown.length < 2 ? (shown[0] ?? '') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
+  return allListed(shown);
 }
+
+/** However many: `a, b and c`, or `a, b or c`. */
+export const allListed = (names: readonly string[], conjunction: 'and' | 'or' = 'and'): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} ${conjunction} ${names.at(-1)}`;

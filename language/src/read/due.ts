@@ -1,5 +1,6 @@
 /** What must follow a word or sign on its line, in the words of whoever writes it. */
 
+import { allListed } from '@fieldpair/shared';
 import { keywords } from './scanner.js';
 
 export interface Due {
@@ -28,7 +29,7 @@ const length: Due = { what: 'a length with its unit, such as 38 ft', accepts: qu
 const resistance: Due = { what: 'a resistance with its unit, such as 120 ohm', accepts: quantity };
 const named = (what: string): Due => ({ what: `the name of the ${what}`, accepts: name });
 const one = (...words: readonly string[]): Due => ({
-  what: `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`,
+  what: allListed(words, 'or'),
   accepts: new RegExp(`^(${words.map((word) => word.replace('+', '\\+')).join('|')})$`),
 });
 const word = (what: string): Due => ({ what, accepts: name });

@@ -2,7 +2,7 @@
  * What the language reference, hovers and completion say of a statement. How it is written is derived from the
  * grammar (generated/forms.ts); what it means and what may be written in it is said here, once.
  */
-import { type BusKind, type Dimension, unitsOf } from '@fieldpair/shared';
+import { allListed, type BusKind, type Dimension, unitsOf } from '@fieldpair/shared';
 
 /** One thing that a quantity may be: its dimension and the least and the most that is taken, as they are written. */
 export interface Measure {
@@ -56,11 +56,10 @@ export const from = (least: string, dimension: Dimension, most?: string): Measur
 /** `in ft or m, more than 0, at most 1000 km`. */
 export function measureText({ dimension, positive: isPositive, least, most }: Measure): string {
   const units = unitsOf(dimension).map((unit) => `\`${unit}\``);
-  const list = units.length < 2 ? units.join() : `${units.slice(0, -1).join(', ')} or ${units.at(-1)}`;
   const bounds = [
     ...(isPositive ? ['more than 0'] : []),
     ...(least === undefined ? [] : [`at least ${least}`]),
     ...(most === undefined ? [] : [`at most ${most}`]),
   ];
-  return [`in ${list}`, ...bounds].join(', ');
+  return [`in ${allListed(units, 'or')}`, ...bounds].join(', ');
 }

@@ -2,7 +2,7 @@
 import type { AddressSetting } from '../catalogue.js';
 import type { Shape } from '../drawing/scene.js';
 import { box, circle, path, text } from '../drawing/shapes.js';
-import { listed } from '../known.js';
+import { allListed } from '../known.js';
 import type { Picture } from './picture.js';
 
 /** What the setter of an address sees and does. */
@@ -71,13 +71,10 @@ function switchPosition(setting: AddressSetting, address: number): AddressPositi
   }
   const inOrder = (first === 'least' ? weights : weights.toReversed()).map(isOn);
   const on = inOrder.flatMap((one, index) => (one ? [String(index + 1)] : []));
-  const words = on.length === 0 ? 'all OFF' : on.length === count ? 'all ON' : `${allOf(on)} ON, all others OFF`;
+  const words = on.length === 0 ? 'all OFF' : on.length === count ? 'all ON' : `${allListed(on)} ON, all others OFF`;
   const picture = switchPicture(inOrder, setting.on ?? 'up', `switches ${words}`);
   return { text: words, caption: words, picture };
 }
-
-const allOf = (names: readonly string[]) =>
-  names.length <= 4 ? listed(names) : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 const slot = { pitch: 17, width: 12, height: 30, left: 26, top: 4 };
 

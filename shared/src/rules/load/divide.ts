@@ -7,6 +7,7 @@
  */
 import type { BusStudy } from '../../figures/study.js';
 import type { AddedPart, Fix, NewPort, NewRepeater } from '../../finding.js';
+import { allListed } from '../../known.js';
 import { fitsImpedance } from '../../limits/due-terminator.js';
 import { usualTerminator } from '../../limits/terminator.js';
 import type { Bus, Port, Run, Store } from '../../network.js';
@@ -102,14 +103,14 @@ function fixOf(chain: DivisibleChain, repeater: Repeater, division: Division, pa
     const { device, near, far } = repeater;
     return { node, device: device.name, near: newPort(bus, near, run), far: newPort(bus, far, run) };
   });
-  const beside = listed(cuts.map((cut) => chain.landingAt(chain.besideCut(cut)).name));
+  const beside = allListed(cuts.map((cut) => chain.landingAt(chain.besideCut(cut)).name));
   const become = addedSections.map(({ part }, index) => `${partText(part, study)} become bus ${added[index]!.name}`);
   const [by, jumpers] =
     cuts.length === 1
       ? [repeater.device.name, 'to the repeater']
       : [`${cuts.length} of ${repeater.device.name}`, 'to each repeater'];
   return {
-    title: `Divide bus ${bus.name} with ${by} beside ${beside}: ${partText(keptSection.part, study)} stay, ${listed(become)} (the ${study.lengthText(jumperOf(bus))} ${jumpers} are not measured)`,
+    title: `Divide bus ${bus.name} with ${by} beside ${beside}: ${partText(keptSection.part, study)} stay, ${allListed(become)} (the ${study.lengthText(jumperOf(bus))} ${jumpers} are not measured)`,
     safe: false,
     edits: [{ kind: 'divide', bus: bus.index, repeaters, kept, added }],
   };
@@ -144,9 +145,6 @@ function newPort(bus: Bus, { name, terminator }: Port, { cable }: Run): NewPort 
   const fits = terminator && fitsImpedance(bus, terminator.resistance, due);
   return { port: name, terminator: fits ? 'switch' : { resistance: due } };
 }
-
-const listed = (texts: readonly string[]) =>
-  texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1)}`;
 
 const isNamed = ({ nodes, buses }: Store, name: string) =>
   nodes.some((node) => node.name === name) ||
